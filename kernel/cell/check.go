@@ -1,0 +1,337 @@
+package cell
+
+import (
+	"errors"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/scanner"
+	"go/token"
+	"go/types"
+	"strconv"
+	"strings"
+)
+
+// Check parses and type-checks a cell against what earlier cells left alive. It changes nothing that later cells can
+// see: Commit does. The error is an ErrorList with places in the cell.
+func (s *Session) Check(name, src string) (checked *Checked, err error) {
+	defer func() {
+		// The front end must survive any text. A fault of its own refuses the cell.
+		if r := recover(); r != nil {
+			checked, err = nil, ErrorList{{Line: 1, Col: 1, Msg: fmt.Sprintf("not supported in cells: the checker failed on this text (%v)", r)}}
+		}
+	}()
+	lexemes, lexErrs := lex(src)
+	p := newPlaces(src)
+	if len(lexErrs) > 0 {
+		return nil, fromScanner(lexErrs)
+	}
+	if e := balanced(lexemes, p); e != nil {
+		return nil, ErrorList{e}
+	}
+	items := split(lexemes, len(src))
+	program := len(items) > 0 && items[0].kind == packageClause
+	for i, it := range items {
+		if it.kind != packageClause {
+			continue
+		}
+		if text := strings.Join(strings.Fields(src[it.start:it.end]), " "); i > 0 || !strings.HasPrefix(text, "package main") {
+			return nil, ErrorList{errorAt(p.position(it.start), "not supported in cells: a package other than main")}
+		}
+	}
+	c := &Checked{Name: name, session: s}
+	extra := map[string]types.Object{}
+	if errs := s.imported(c, src, items, p, extra); len(errs) > 0 {
+		return nil, errs.tidy()
+	}
+	parts := arrange(src, items)
+	if program {
+		parts = []chunk{wholeProgram(items)}
+	}
+	var errs ErrorList
+	for i, part := range parts {
+		ch, es := s.checkChunk(name, src, part, p, extra, program, i == len(parts)-1 && !program)
+		errs = append(errs, es...)
+		if ch == nil || len(errs) > 0 {
+			break
+		}
+		c.Chunks = append(c.Chunks, *ch)
+		for _, o := range ch.declared {
+			extra[o.Name()] = o
+		}
+		for _, v := range ch.Globals {
+			extra[v.Name()] = v
+		}
+	}
+	if len(errs) > 0 {
+		return nil, errs.tidy()
+	}
+	return c, nil
+}
+
+// balanced refuses brackets without their partner, so that no item can end the function it is put into.
+func balanced(l []lexeme, p *places) *Error {
+	partner := map[token.Token]token.Token{token.RPAREN: token.LPAREN, token.RBRACE: token.LBRACE, token.RBRACK: token.LBRACK}
+	var open []lexeme
+	for _, x := range l {
+		switch x.tok {
+		case token.LPAREN, token.LBRACE, token.LBRACK:
+			open = append(open, x)
+		case token.RPAREN, token.RBRACE, token.RBRACK:
+			if len(open) == 0 || open[len(open)-1].tok != partner[x.tok] {
+				return errorAt(p.position(x.off), "syntax error: unexpected %s", x.tok)
+			}
+			open = open[:len(open)-1]
+		}
+	}
+	if n := len(open); n > 0 {
+		return errorAt(p.position(open[n-1].off), "syntax error: this %s is never closed", open[n-1].tok)
+	}
+	return nil
+}
+
+func fromScanner(list scanner.ErrorList) ErrorList {
+	var out ErrorList
+	for _, e := range list {
+		out = append(out, &Error{Line: e.Pos.Line, Col: e.Pos.Column, Msg: "syntax error: " + e.Msg})
+	}
+	return out.tidy()
+}
+
+// imported reads the import declarations of a cell.
+func (s *Session) imported(c *Checked, src string, items []item, p *places, extra map[string]types.Object) ErrorList {
+	var errs ErrorList
+	for _, it := range items {
+		if it.kind != importDecl {
+			continue
+		}
+		line, col := p.at(it.start)
+		text := fmt.Sprintf("package main\n/*line %s:%d:%d*/%s\n", c.Name, line, col, src[it.start:it.end])
+		f, err := parser.ParseFile(s.fset, c.Name, text, parser.ImportsOnly|parser.SkipObjectResolution)
+		if err != nil {
+			errs = append(errs, fromParser(err)...)
+			continue
+		}
+		for _, spec := range f.Imports {
+			path, _ := strconv.Unquote(spec.Path.Value)
+			pkg, err := s.importPath(path)
+			if err != nil {
+				errs = append(errs, errorAt(s.fset.Position(spec.Path.Pos()), "%s", err))
+				continue
+			}
+			name := pkg.Name()
+			if spec.Name != nil {
+				name = spec.Name.Name
+			}
+			switch name {
+			case "_":
+			case ".":
+				for _, n := range pkg.Scope().Names() {
+					if o := pkg.Scope().Lookup(n); o.Exported() {
+						extra[n] = o
+						c.imports = append(c.imports, o)
+					}
+				}
+			default:
+				o := types.NewPkgName(spec.Pos(), s.pkg, name, pkg)
+				extra[name] = o
+				c.imports = append(c.imports, o)
+			}
+		}
+	}
+	return errs
+}
+
+func fromParser(err error) ErrorList {
+	var list scanner.ErrorList
+	if errors.As(err, &list) {
+		return fromScanner(list)
+	}
+	return ErrorList{{Line: 1, Col: 1, Msg: err.Error()}}
+}
+
+// wholeProgram takes a cell that starts with a package clause as a file: its variables are the package's.
+func wholeProgram(items []item) chunk {
+	var c chunk
+	for _, it := range items {
+		if it.kind != importDecl && it.kind != packageClause {
+			c.decls = append(c.decls, it)
+		}
+	}
+	return c
+}
+
+func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[string]types.Object, program, last bool) (*Chunk, ErrorList) {
+	text := part.render(src, name, p)
+	if program {
+		text = strings.TrimSuffix(text, "}\n") + "main()\n}\n"
+	}
+	file, err := parser.ParseFile(s.fset, name, text, parser.SkipObjectResolution|parser.AllErrors)
+	if err != nil {
+		return nil, fromParser(err)
+	}
+	funcs, body, bodyType := parts(file)
+	if body == nil {
+		return nil, ErrorList{errorAt(p.position(0), "syntax error: this cell does not parse as declarations and statements")}
+	}
+	ch := &Chunk{Funcs: funcs, Body: body, Info: newInfo()}
+	var shown *ast.ExprStmt
+	if n := len(body.List); last && n > 0 {
+		shown, _ = body.List[n-1].(*ast.ExprStmt)
+	}
+	if errs := s.lateMethods(funcs, file); len(errs) > 0 {
+		return nil, errs
+	}
+
+	words, own := map[string]bool{}, map[string]bool{}
+	ast.Inspect(file, func(n ast.Node) bool {
+		if id, ok := n.(*ast.Ident); ok {
+			words[id.Name] = true
+		}
+		return true
+	})
+	for _, n := range topNames(file) {
+		own[n] = true
+	}
+	s.fill(words, own, extra)
+
+	var errs ErrorList
+	report := func(err error) {
+		var te types.Error
+		if !errors.As(err, &te) || harmless(te, shown) {
+			return
+		}
+		e := errorAt(s.fset.Position(te.Pos), "%s", te.Msg)
+		e.Hint = hint(te.Msg)
+		if strings.HasPrefix(te.Msg, "\t") && len(errs) > 0 { // the continuation of the error before
+			errs[len(errs)-1].Msg += ";" + strings.TrimRight(strings.ReplaceAll(te.Msg, "\t", " "), "\n")
+			return
+		}
+		errs = append(errs, e)
+	}
+	_ = types.NewChecker(s.config(report), s.fset, s.pkg, ch.Info).Files([]*ast.File{file})
+	if len(errs) > 0 {
+		return nil, errs
+	}
+	errs = dropped(ch.Info, s.fset, file, shown)
+	if len(errs) > 0 {
+		return nil, errs
+	}
+	if shown != nil && showable(ch.Info, shown) {
+		ch.Last = shown.X
+		body.List = body.List[:len(body.List)-1]
+	}
+	for _, n := range topNames(file) {
+		if o := s.pkg.Scope().Lookup(n); o != nil {
+			ch.declared = append(ch.declared, o)
+		}
+	}
+	sortByPos(ch.declared)
+	scope := ch.Info.Scopes[bodyType]
+	for _, n := range scope.Names() {
+		switch o := scope.Lookup(n).(type) {
+		case *types.Var:
+			ch.Globals = append(ch.Globals, o)
+		}
+	}
+	sortByPos(ch.Globals)
+	return ch, nil
+}
+
+// parts finds the functions of a rendered chunk and the function that holds its statements, which is the last.
+func parts(f *ast.File) (funcs []*ast.FuncDecl, body *ast.BlockStmt, typ *ast.FuncType) {
+	for _, d := range f.Decls {
+		if fd, ok := d.(*ast.FuncDecl); ok {
+			funcs = append(funcs, fd)
+		}
+	}
+	if n := len(funcs); n > 0 && funcs[n-1].Name.Name == "_" && funcs[n-1].Body != nil {
+		return funcs[:n-1], funcs[n-1].Body, funcs[n-1].Type
+	}
+	return funcs, nil, nil
+}
+
+// topNames lists what a file declares at its top level, methods left out.
+func topNames(f *ast.File) []string {
+	var out []string
+	for _, d := range f.Decls {
+		switch d := d.(type) {
+		case *ast.FuncDecl:
+			if d.Recv == nil && d.Name.Name != "_" {
+				out = append(out, d.Name.Name)
+			}
+		case *ast.GenDecl:
+			for _, spec := range d.Specs {
+				switch spec := spec.(type) {
+				case *ast.TypeSpec:
+					out = append(out, spec.Name.Name)
+				case *ast.ValueSpec:
+					for _, n := range spec.Names {
+						out = append(out, n.Name)
+					}
+				}
+			}
+		}
+	}
+	return out
+}
+
+// lateMethods refuses methods of types that an earlier cell declared.
+func (s *Session) lateMethods(funcs []*ast.FuncDecl, f *ast.File) ErrorList {
+	own := map[string]bool{}
+	for _, n := range topNames(f) {
+		own[n] = true
+	}
+	var errs ErrorList
+	for _, fd := range funcs {
+		if fd.Recv == nil || len(fd.Recv.List) != 1 {
+			continue
+		}
+		name := baseName(fd.Recv.List[0].Type)
+		if name == "" || own[name] || s.visible[name] == nil {
+			continue
+		}
+		e := errorAt(s.fset.Position(fd.Name.Pos()), "not supported in cells: a method of %s, which an earlier cell declared", name)
+		e.Hint = "declare the type and its methods in one cell"
+		errs = append(errs, e)
+	}
+	return errs
+}
+
+func baseName(x ast.Expr) string {
+	switch x := ast.Unparen(x).(type) {
+	case *ast.StarExpr:
+		return baseName(x.X)
+	case *ast.IndexExpr:
+		return baseName(x.X)
+	case *ast.IndexListExpr:
+		return baseName(x.X)
+	case *ast.Ident:
+		return x.Name
+	}
+	return ""
+}
+
+// harmless says which of the checker's findings a cell may have: variables and imports that are not used, and, as the
+// last item, an expression that is not used but shown.
+func harmless(e types.Error, shown *ast.ExprStmt) bool {
+	switch {
+	case strings.HasPrefix(e.Msg, "declared and not used"), strings.HasSuffix(e.Msg, "imported and not used"):
+		return true
+	case shown != nil && strings.HasSuffix(e.Msg, "is not used"):
+		return e.Pos >= shown.Pos() && e.Pos < shown.End()
+	}
+	return false
+}
+
+// showable says whether the last expression has a value.
+func showable(info *types.Info, s *ast.ExprStmt) bool {
+	tv, ok := info.Types[s.X]
+	if !ok || tv.IsType() || tv.IsVoid() || tv.IsBuiltin() {
+		return false
+	}
+	if t, ok := tv.Type.(*types.Tuple); ok && t.Len() == 0 {
+		return false
+	}
+	return tv.Type != nil
+}

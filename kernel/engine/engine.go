@@ -1,0 +1,239 @@
+package engine
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"time"
+
+	"swanneck/kernel/display"
+)
+
+// Options sets up an engine. The zero value is the usual case.
+type Options struct {
+	Clock     time.Time     // what time.Now says in cells; unset is DefaultClock
+	Seed      int64         // seeds math/rand in cells
+	CellTime  time.Duration // the longest a cell may run; 0 is one minute, negative is no limit
+	MemoryMiB int           // the most a worker may hold; 0 is 1024
+	Grace     time.Duration // how long a cell that is told to stop may take before its worker is killed; 0 is one second
+}
+
+// DefaultClock is the time in cells where no date is given: the same worksheet gives the same numbers next year.
+var DefaultClock = time.Date(2026, 1, 1, 12, 0, 0, 0, time.UTC)
+
+func (o Options) filled() Options {
+	if o.Clock.IsZero() {
+		o.Clock = DefaultClock
+	}
+	if o.CellTime == 0 {
+		o.CellTime = time.Minute
+	}
+	if o.MemoryMiB == 0 {
+		o.MemoryMiB = 1024
+	}
+	if o.Grace == 0 {
+		o.Grace = time.Second
+	}
+	return o
+}
+
+// Output takes what a cell says, in order. Its methods are called from one goroutine, while Run runs.
+type Output interface {
+	Stream(name, text string) // name is "stdout" or "stderr"
+	Display(b display.Bundle) // shown in the middle of a cell
+	Value(b display.Bundle)   // the value of the cell's last expression
+}
+
+// Engine runs cells, one at a time. It is not safe for use by several goroutines.
+type Engine struct {
+	opts   Options
+	worker *worker
+	done   []request // the cells that succeeded, for replay
+}
+
+type request struct{ name, source string }
+
+// Start starts an engine and its worker.
+func Start(o Options) (*Engine, error) {
+	e := &Engine{opts: o.filled()}
+	w, err := startWorker(e.opts)
+	if err != nil {
+		return nil, err
+	}
+	e.worker = w
+	return e, nil
+}
+
+// Close ends the worker.
+func (e *Engine) Close() error {
+	if e.worker == nil {
+		return nil
+	}
+	w := e.worker
+	e.worker = nil
+	return w.end()
+}
+
+// Run runs a cell. name stands in messages for the cell ("cell 3"). A *Failure says that the cell did not succeed; any
+// other error that the engine itself cannot go on. After a failure the engine is ready for the next cell: if the worker
+// was lost, another one has replayed what had succeeded, and the failure's note says so.
+func (e *Engine) Run(ctx context.Context, name, source string, out Output) error {
+	if e.worker == nil {
+		if err := e.restore(ctx, nil); err != nil {
+			return err
+		}
+	}
+	f, lost, err := e.runIn(ctx, e.worker, request{name, source}, out, false)
+	if err != nil {
+		return err
+	}
+	if lost {
+		_ = e.worker.end() // it is dead or about to be; there is nothing more to learn from it
+		e.worker = nil
+		if err := e.restore(ctx, f); err != nil {
+			return errors.Join(f, err)
+		}
+	}
+	if f != nil {
+		return f
+	}
+	e.done = append(e.done, request{name, source})
+	return nil
+}
+
+// Restore starts a new worker and replays the cells that had succeeded, muted.
+func (e *Engine) Restore(ctx context.Context) error {
+	if e.worker != nil {
+		_ = e.worker.end()
+		e.worker = nil
+	}
+	return e.restore(ctx, nil)
+}
+
+// Forget ends the worker and everything the cells declared.
+func (e *Engine) Forget() error {
+	e.done = nil
+	if e.worker != nil {
+		_ = e.worker.end()
+	}
+	w, err := startWorker(e.opts)
+	e.worker = w
+	return err
+}
+
+// restore starts a worker and replays. It writes into f what it did.
+func (e *Engine) restore(ctx context.Context, f *Failure) error {
+	w, err := startWorker(e.opts)
+	if err != nil {
+		return err
+	}
+	var kept []request
+	var lost []string
+	for _, r := range e.done {
+		g, dead, err := e.runIn(ctx, w, r, muted{}, true)
+		if err != nil {
+			return err
+		}
+		switch {
+		case dead:
+			_ = w.end()
+			if w, err = startWorker(e.opts); err != nil {
+				return err
+			}
+			return fmt.Errorf("engine: %s succeeded before and ended its worker when it was replayed: %w", r.name, g)
+		case g != nil:
+			lost = append(lost, r.name)
+		default:
+			kept = append(kept, r)
+		}
+	}
+	e.worker, e.done = w, kept
+	if f != nil {
+		switch {
+		case len(lost) > 0:
+			f.Note = fmt.Sprintf("a new worker was started; %d earlier cells were run again, %v failed this time", len(kept), lost)
+		case len(kept) == 1:
+			f.Note = "a new worker was started and the earlier cell run again, unseen"
+		case len(kept) > 1:
+			f.Note = fmt.Sprintf("a new worker was started and the %d earlier cells run again, unseen", len(kept))
+		default:
+			f.Note = "a new worker was started"
+		}
+	}
+	return nil
+}
+
+type muted struct{}
+
+func (muted) Stream(string, string)  {}
+func (muted) Display(display.Bundle) {}
+func (muted) Value(display.Bundle)   {}
+
+// runIn runs a cell in a worker. lost says that the worker cannot be used any more.
+func (e *Engine) runIn(ctx context.Context, w *worker, r request, out Output, mute bool) (f *Failure, lost bool, err error) {
+	if err := w.pipe.write(message{Type: "run", Name: r.name, Source: r.source, Muted: mute}); err != nil {
+		return w.postMortem(), true, nil
+	}
+	var limit <-chan time.Time
+	if e.opts.CellTime > 0 {
+		t := time.NewTimer(e.opts.CellTime)
+		defer t.Stop()
+		limit = t.C
+	}
+	var grace <-chan time.Time
+	why := Kind("")
+	stop := func(kind Kind) {
+		why = kind
+		_ = w.pipe.write(message{Type: "stop"}) // a worker that is gone shows itself by its closed pipe
+		t := time.NewTimer(e.opts.Grace)
+		grace = t.C
+	}
+	done := ctx.Done()
+	for {
+		select {
+		case <-done:
+			done = nil
+			if why == "" {
+				stop(Halted)
+			}
+		case <-limit:
+			if why == "" {
+				stop(Time)
+			}
+		case <-grace:
+			w.kill()
+			return e.stopped(why, 0, 0), true, nil
+		case m, ok := <-w.inbox:
+			if !ok {
+				return w.postMortem(), true, nil
+			}
+			switch m.Type {
+			case "stream":
+				out.Stream(m.Stream, m.Text)
+			case "display":
+				out.Display(m.Bundle)
+			case "value":
+				out.Value(m.Bundle)
+			case "dying":
+				w.kill()
+				return m.Fail, true, nil
+			case "done":
+				if why != "" && m.Fail != nil && m.Fail.Kind == Halted {
+					p := m.Fail.Items[0]
+					return e.stopped(why, p.Line, p.Col), false, nil
+				}
+				return m.Fail, false, nil
+			default:
+				w.kill()
+				return nil, true, fmt.Errorf("engine: the worker said %q, which is not known", m.Type)
+			}
+		}
+	}
+}
+
+func (e *Engine) stopped(why Kind, line, col int) *Failure {
+	if why == Time {
+		return fail(Time, line, col, "the cell ran longer than %v and was stopped", e.opts.CellTime)
+	}
+	return fail(Halted, line, col, "interrupted")
+}

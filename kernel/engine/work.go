@@ -1,0 +1,252 @@
+package engine
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"os"
+	"os/signal"
+	"runtime"
+	"runtime/debug"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"time"
+
+	"swanneck/kernel/cell"
+	"swanneck/kernel/display"
+)
+
+// WorkerIfAsked turns this process into a worker if it was started as one, and then does not return.
+func WorkerIfAsked(c Content) {
+	if os.Getenv(asked) == "" {
+		return
+	}
+	if err := work(c); err != nil {
+		fmt.Fprintln(os.Stderr, "worker:", err)
+		os.Exit(1)
+	}
+	os.Exit(0)
+}
+
+// work is a worker's life: it runs what it is told to, until its input ends.
+func work(c Content) error {
+	signal.Ignore(os.Interrupt) // a key press at the terminal is the parent's to deal with
+	p := &pipe{r: bufio.NewReaderSize(os.Stdin, 1<<16), w: os.Stdout}
+	os.Stdout = os.Stderr // nothing but messages may reach the parent's pipe
+	hello, err := p.read()
+	if err != nil || hello.Setup == nil {
+		return errors.Join(errors.New("this process expects to be started by its parent"), err)
+	}
+	if err := limitSelf(hello.Setup.MemoryMiB); err != nil {
+		return err
+	}
+	runtime.GOMAXPROCS(max(2, min(4, runtime.NumCPU()))) // one for the cell, one to hear "stop"
+	debug.SetMaxStack(256 << 20)
+	debug.SetMemoryLimit(int64(hello.Setup.MemoryMiB) << 20 * 9 / 10)
+
+	w := &workerSide{pipe: p}
+	go w.watchMemory(hello.Setup.MemoryMiB)
+	session := cell.NewSession(c.Library())
+	w.session = session
+	w.eval = newEvaluator(evaluatorSetup{
+		content: c, session: session,
+		stdout: w.stream("stdout"), stderr: w.stream("stderr"),
+		clock: time.Unix(0, hello.Setup.Clock).UTC(), seed: hello.Setup.Seed,
+		crash: w.crash,
+	})
+	display.SetSink(w.publish, w.eval.Text)
+
+	runs := make(chan message)
+	go func() {
+		for {
+			m, err := p.read()
+			if err != nil {
+				os.Exit(0) // the parent is gone, or wants this worker gone
+			}
+			switch m.Type {
+			case "run":
+				runs <- m
+			case "stop":
+				w.eval.Stop()
+			}
+		}
+	}()
+	if err := p.write(message{Type: "ready"}); err != nil {
+		return err
+	}
+	for m := range runs {
+		w.muted.Store(m.Muted)
+		f := w.run(m.Name, m.Source)
+		w.flush()
+		if err := p.write(message{Type: "done", Fail: f}); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// workerSide is the worker's end of the pipe.
+type workerSide struct {
+	pipe    *pipe
+	session *cell.Session
+	eval    Evaluator
+	muted   atomic.Bool
+
+	mu      sync.Mutex
+	buf     strings.Builder // output of one stream that waits to be sent
+	bufName string
+	timer   *time.Timer
+}
+
+// run checks and runs a cell.
+func (w *workerSide) run(name, source string) *Failure {
+	checked, err := w.session.Check(name, source)
+	if err != nil {
+		var list cell.ErrorList
+		if !errors.As(err, &list) {
+			return fail(Refused, 1, 1, "%s", err)
+		}
+		f := &Failure{Kind: Refused}
+		for _, e := range list {
+			msg := e.Msg
+			if e.Hint != "" {
+				msg += " (" + e.Hint + ")"
+			}
+			f.Items = append(f.Items, Place{e.Line, e.Col, msg})
+		}
+		return f
+	}
+	for i := range checked.Chunks {
+		shown, completed, err := w.eval.Run(&checked.Chunks[i])
+		if err != nil {
+			var re *RunError
+			if !errors.As(err, &re) {
+				re = &RunError{Msg: err.Error()}
+			}
+			if !re.Refused {
+				checked.Commit(i, completed)
+			}
+			return w.failure(name, re)
+		}
+		if f := w.show(shown); f != nil {
+			checked.Commit(i, completed)
+			return f
+		}
+	}
+	checked.Commit(len(checked.Chunks), 0)
+	return nil
+}
+
+func (w *workerSide) failure(name string, re *RunError) *Failure {
+	kind := Stopped
+	switch {
+	case re.Halted:
+		kind = Halted
+	case re.Refused:
+		kind = Refused
+	}
+	msg := re.Msg
+	if re.Name != "" && re.Name != name && re.Line > 0 {
+		return fail(kind, 0, 0, "%s (in %s, %d:%d)", msg, re.Name, re.Line, re.Col)
+	}
+	return fail(kind, re.Line, re.Col, "%s", msg)
+}
+
+// show sends the values of the last expression. An error among them that is not nil stops the cell.
+func (w *workerSide) show(shown []Shown) *Failure {
+	if len(shown) == 0 {
+		return nil
+	}
+	if len(shown) == 1 {
+		b, err := display.Of(shown[0].Value, shown[0].Text)
+		if err != nil {
+			return fail(Stopped, 0, 0, "%s", err)
+		}
+		w.send(message{Type: "value", Bundle: b})
+		return nil
+	}
+	texts := make([]string, len(shown))
+	for i, s := range shown {
+		texts[i] = s.Text
+	}
+	w.send(message{Type: "value", Bundle: display.Bundle{display.Plain: strings.Join(texts, " ")}})
+	return nil
+}
+
+func (w *workerSide) publish(b display.Bundle) { w.send(message{Type: "display", Bundle: b}) }
+
+// send flushes what the streams hold, so that the order is kept, and sends a message.
+func (w *workerSide) send(m message) {
+	if w.muted.Load() {
+		return
+	}
+	w.flush()
+	if err := w.pipe.write(m); err != nil {
+		os.Exit(0) // the parent is gone
+	}
+}
+
+// A stream is sent in batches: after batchTime, or when it holds batchSize bytes, or when something else is to be sent.
+const (
+	batchTime = 20 * time.Millisecond
+	batchSize = 64 << 10
+)
+
+type streamWriter struct {
+	w    *workerSide
+	name string
+}
+
+func (w *workerSide) stream(name string) streamWriter { return streamWriter{w, name} }
+
+func (s streamWriter) Write(b []byte) (int, error) {
+	w := s.w
+	if w.muted.Load() {
+		return len(b), nil
+	}
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	if w.bufName != s.name {
+		w.flushLocked()
+		w.bufName = s.name
+	}
+	w.buf.Write(b)
+	if w.buf.Len() >= batchSize {
+		w.flushLocked()
+	} else if w.timer == nil {
+		w.timer = time.AfterFunc(batchTime, w.flush)
+	}
+	return len(b), nil
+}
+
+func (w *workerSide) flush() {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	w.flushLocked()
+}
+
+func (w *workerSide) flushLocked() {
+	if w.timer != nil {
+		w.timer.Stop()
+		w.timer = nil
+	}
+	if w.buf.Len() == 0 {
+		return
+	}
+	text := strings.ToValidUTF8(w.buf.String(), "\uFFFD")
+	w.buf.Reset()
+	if err := w.pipe.write(message{Type: "stream", Stream: w.bufName, Text: text}); err != nil {
+		os.Exit(0) // the parent is gone
+	}
+}
+
+// crash reports a panic in a goroutine of a cell, which ends the worker as it would end a Go program.
+func (w *workerSide) crash(re *RunError) {
+	w.flush()
+	f := w.failure("", re)
+	f.Kind = Crashed
+	f.Items[0].Msg = "a goroutine panicked: " + f.Items[0].Msg
+	_ = w.pipe.write(message{Type: "dying", Fail: f}) // if the parent is gone there is nobody to tell
+	os.Exit(3)
+}

@@ -1,0 +1,117 @@
+package cellapi
+
+import (
+	"fmt"
+	"html"
+	"math"
+	"strconv"
+	"strings"
+
+	"swanneck/kernel/display"
+)
+
+// Stop is the mistake that ends a cell.
+type Stop struct{ Msg string }
+
+func (s *Stop) Error() string { return s.Msg }
+
+// StopsCell marks the error as one line for the person, without a trace.
+func (s *Stop) StopsCell() {}
+
+// ResultOption says more about a result: PlusMinus, Within, Note.
+type ResultOption struct {
+	plusMinus, within float64
+	note              string
+}
+
+// PlusMinus gives the uncertainty of a result, in its unit.
+func PlusMinus(x float64) ResultOption { return ResultOption{plusMinus: x} }
+
+// Within says how far the result of another run may differ before it counts as changed, in the result's unit.
+func Within(x float64) ResultOption { return ResultOption{within: x} }
+
+// Note adds a few words to a result.
+func Note(words string) ResultOption { return ResultOption{note: words} }
+
+// Result declares a result of the worksheet and shows it: a name, a figure (dimensionless here: in the given unit) and
+// the unit as it is to be printed. A figure that is not finite, an empty name or unit stop the cell.
+func Result(name string, figure float64, unit string, more ...ResultOption) {
+	r := display.ResultData{Version: 1, Name: name, Value: figure, Unit: unit}
+	for _, o := range more {
+		if o.plusMinus != 0 {
+			r.PlusMinus = o.plusMinus
+		}
+		if o.within != 0 {
+			r.Within = o.within
+		}
+		if o.note != "" {
+			r.Note = o.note
+		}
+	}
+	switch {
+	case strings.TrimSpace(name) == "":
+		panic(&Stop{"Result: a result needs a name"})
+	case strings.TrimSpace(unit) == "":
+		panic(&Stop{fmt.Sprintf("Result: %q needs a unit; a bare number has the unit \"1\"", name)})
+	case math.IsNaN(figure) || math.IsInf(figure, 0):
+		panic(&Stop{fmt.Sprintf("Result: %q is %v %s; a result must be a finite number", name, figure, unit)})
+	case r.PlusMinus < 0 || r.Within < 0 || math.IsNaN(r.PlusMinus+r.Within) || math.IsInf(r.PlusMinus+r.Within, 0):
+		panic(&Stop{fmt.Sprintf("Result: %q has a ± or tolerance of %v and %v %s; both must be finite and not below zero", name, r.PlusMinus, r.Within, unit)})
+	}
+	r.Figure = Figure(figure, r.PlusMinus, r.Within)
+	display.Publish(display.Bundle{
+		display.Plain:  r.Name + ": " + withPlusMinus(r) + " " + r.Unit + noteText(r.Note),
+		display.HTML:   fmt.Sprintf("<table><tr><th>%s</th><td>%s</td><td>%s</td></tr></table>", html.EscapeString(r.Name), html.EscapeString(withPlusMinus(r)), html.EscapeString(r.Unit+noteText(r.Note))),
+		display.Result: r,
+	})
+}
+
+func noteText(n string) string {
+	if n == "" {
+		return ""
+	}
+	return " (" + n + ")"
+}
+
+func withPlusMinus(r display.ResultData) string {
+	if r.PlusMinus == 0 {
+		return r.Figure
+	}
+	return r.Figure + " ± " + Figure(r.PlusMinus, r.PlusMinus, 0)
+}
+
+// Figure writes a number for people: to the second digit of its ± if there is one, else to the tolerance's first
+// digit, else to four digits or so. The arguments are dimensionless here: in one unit.
+func Figure(x, plusMinus, within float64) string {
+	decimals := 0
+	switch {
+	case plusMinus > 0:
+		decimals = 1 - int(math.Floor(math.Log10(plusMinus)))
+	case within > 0:
+		decimals = -int(math.Floor(math.Log10(within)))
+	case x == 0 || math.Abs(x) >= 1000:
+		decimals = 1
+		if x == math.Trunc(x) {
+			decimals = 0
+		}
+	default:
+		decimals = 3 - int(math.Floor(math.Log10(math.Abs(x))))
+		decimals = min(decimals, 6)
+		if x == math.Trunc(x) {
+			decimals = 0
+		}
+	}
+	decimals = max(0, min(decimals, 9))
+	s := strconv.FormatFloat(x, 'f', decimals, 64)
+	if s == "-"+strconv.FormatFloat(0, 'f', decimals, 64) {
+		s = s[1:]
+	}
+	return s
+}
+
+// Show shows a value at this point of the cell: a number, a table of rows, a chart.
+func Show(value any) {
+	if err := display.Show(value); err != nil {
+		panic(&Stop{err.Error()})
+	}
+}

@@ -1,0 +1,171 @@
+package runner
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"swanneck/kernel/display"
+	"swanneck/kernel/engine"
+	"swanneck/worksheets/notebook"
+)
+
+// Options says how to run a worksheet. The zero value is the usual case.
+type Options struct {
+	Engine   engine.Options
+	Versions []Version            // of the program and its sources, for the provenance
+	Progress func(done, total int) // called before the first cell and after each one; may be nil
+}
+
+// Version is a row of provenance.
+type Version struct{ What, Version string }
+
+// Outcome is what a run gave.
+type Outcome struct {
+	Notebook *notebook.Notebook // executed
+	Results  []display.ResultData
+	Failure  *CellFailure // nil if every cell succeeded
+}
+
+// CellFailure says which cell did not succeed. The cells behind it were not run.
+type CellFailure struct {
+	Cell    int // from 1, code cells only
+	Failure *engine.Failure
+}
+
+func (f *CellFailure) Error() string {
+	first, rest := f.Failure.Items[0], f.Failure.Lines()[1:]
+	at := fmt.Sprintf("cell %d", f.Cell)
+	if first.Line > 0 {
+		at += fmt.Sprintf(", line %d:%d", first.Line, first.Col)
+	}
+	s := at + ": " + first.Msg
+	for _, l := range rest {
+		s += "; " + l
+	}
+	return s
+}
+
+// ErrInput marks errors of what was handed in: a file that is not there, not a notebook, not in Go.
+var ErrInput = errors.New("input")
+
+// Load reads a worksheet and refuses what cannot be run. Its errors wrap ErrInput.
+func Load(path string) (*notebook.Notebook, error) {
+	n, err := notebook.ReadFile(path)
+	if err != nil {
+		return nil, inputError{err}
+	}
+	if lang := n.Language(); lang != "" && lang != "go" {
+		return nil, inputError{fmt.Errorf("%s: the notebook's language is %s; a worksheet's is go", path, lang)}
+	}
+	return n, nil
+}
+
+type inputError struct{ error }
+
+func (e inputError) Is(target error) bool { return target == ErrInput }
+func (e inputError) Unwrap() error        { return e.error }
+
+// Run runs the code cells of a worksheet in order, in a fresh engine, and returns an executed copy. It stops at the
+// first cell that does not succeed. The error is for what the engine cannot do; a failing cell is in the outcome.
+func Run(ctx context.Context, sheet *notebook.Notebook, o Options) (*Outcome, error) {
+	n, err := clone(sheet)
+	if err != nil {
+		return nil, err
+	}
+	n.EnsureIDs()
+	n.ClearOutputs()
+	e, err := engine.Start(o.Engine)
+	if err != nil {
+		return nil, err
+	}
+	defer e.Close()
+	total := 0
+	for _, c := range n.Cells {
+		if c.Type == notebook.Code {
+			total++
+		}
+	}
+	progress := o.Progress
+	if progress == nil {
+		progress = func(int, int) {}
+	}
+	progress(0, total)
+	out := &Outcome{Notebook: n}
+	seen := map[string]int{}
+	count := 0
+	for _, c := range n.Cells {
+		if c.Type != notebook.Code {
+			continue
+		}
+		count++
+		if strings.TrimSpace(c.Source) == "" {
+			progress(count, total)
+			continue
+		}
+		rec := &recorder{cell: c, count: count}
+		err := e.Run(ctx, fmt.Sprintf("cell %d", count), c.Source, rec)
+		k := count
+		c.ExecutionCount = &k
+		var f *engine.Failure
+		if errors.As(err, &f) {
+			c.Outputs = append(c.Outputs, notebook.ErrorOutput(string(f.Kind), f.Items[0].String(), f.Lines()))
+			out.Failure = &CellFailure{Cell: count, Failure: f}
+			break
+		}
+		if err != nil {
+			return nil, err
+		}
+		for _, r := range rec.results {
+			if first, twice := seen[r.Name]; twice {
+				f := &engine.Failure{Kind: engine.Stopped, Items: []engine.Place{{Msg: fmt.Sprintf(
+					"the result %q was declared in cell %d already; a result's name stands once in a worksheet", r.Name, first)}}}
+				c.Outputs = append(c.Outputs, notebook.ErrorOutput(string(f.Kind), f.Items[0].Msg, f.Lines()))
+				out.Failure = &CellFailure{Cell: count, Failure: f}
+				break
+			}
+			seen[r.Name] = count
+		}
+		out.Results = append(out.Results, rec.results...)
+		if out.Failure != nil {
+			break
+		}
+		progress(count, total)
+	}
+	stamp(n, o)
+	return out, nil
+}
+
+func clone(n *notebook.Notebook) (*notebook.Notebook, error) {
+	b, err := n.Bytes()
+	if err != nil {
+		return nil, err
+	}
+	return notebook.Read(b)
+}
+
+// stamp writes the provenance into the notebook's own metadata.
+func stamp(n *notebook.Notebook, o Options) {
+	versions := map[string]any{}
+	for _, v := range o.Versions {
+		versions[v.What] = v.Version
+	}
+	clock := o.Engine.Clock
+	if clock.IsZero() {
+		clock = engine.DefaultClock
+	}
+	n.SetOwn("run", map[string]any{
+		"clock":    clock.UTC().Format(time.RFC3339),
+		"seed":     o.Engine.Seed,
+		"versions": versions,
+	})
+}
+
+// Names returns the two files a run leaves in a folder.
+func Names(dir, sheet string) (ipynb, html string) {
+	base := strings.TrimSuffix(filepath.Base(sheet), filepath.Ext(sheet))
+	return filepath.Join(dir, base+".ipynb"), filepath.Join(dir, base+".html")
+}
