@@ -324,8 +324,11 @@ func harmless(e types.Error, shown *ast.ExprStmt) bool {
 	return false
 }
 
-// showable says whether the last expression has a value.
+// showable says whether the last expression has a value that is worth showing: not what printing returns.
 func showable(info *types.Info, s *ast.ExprStmt) bool {
+	if call, ok := ast.Unparen(s.X).(*ast.CallExpr); ok && neverFails(info, call) {
+		return false
+	}
 	tv, ok := info.Types[s.X]
 	if !ok || tv.IsType() || tv.IsVoid() || tv.IsBuiltin() {
 		return false

@@ -7,13 +7,15 @@ import (
 	"swanneck/kernel/cell"
 	"swanneck/kernel/engine"
 	"swanneck/kernel/symbols"
+	"swanneck/kernel/symbols/whitelist"
 )
 
 // content hands the engine what cells can use.
 func content() engine.Content {
 	return engine.Content{
-		Library: func() cell.Library { return symbols.NewLibrary() },
-		Values:  symbols.Values,
+		Library:  func() cell.Library { return symbols.NewLibrary() },
+		Packages: whitelist.Packages,
+		Values:   symbols.Values,
 	}
 }
 

@@ -123,7 +123,7 @@ func (w *tableWriter) adapter(name string, i *types.Interface) {
 	typ := "adapter_" + fileName(w.pkg.Path()) + "_" + name
 	fmt.Fprintf(&w.rows, "\t\t\t%q: reflect.ValueOf((*%s)(nil)),\n", "_"+name, typ)
 	w.imports["swanneck/kernel/eval"] = "eval"
-	fmt.Fprintf(&w.adapters, "\ntype %s struct{ eval.Adapter }\n", typ)
+	fmt.Fprintf(&w.adapters, "\ntype %s struct{ eval.Box }\n", typ)
 	for m := range i.Methods() {
 		sig := m.Signature()
 		var params, args, results []string
@@ -140,7 +140,7 @@ func (w *tableWriter) adapter(name string, i *types.Interface) {
 		for k := 0; k < sig.Results().Len(); k++ {
 			results = append(results, w.typ(sig.Results().At(k).Type()))
 		}
-		call := fmt.Sprintf("a.Call(%s)", strings.Join(append([]string{fmt.Sprintf("%q", m.Name())}, args...), ", "))
+		call := fmt.Sprintf("a.CallMethod(%s)", strings.Join(append([]string{fmt.Sprintf("%q", m.Name())}, args...), ", "))
 		fmt.Fprintf(&w.adapters, "\nfunc (a %s) %s(%s) (%s) {\n", typ, m.Name(), strings.Join(params, ", "), strings.Join(results, ", "))
 		if len(results) == 0 {
 			fmt.Fprintf(&w.adapters, "\t%s\n}\n", call)

@@ -1,0 +1,253 @@
+package eval
+
+import (
+	"fmt"
+	"go/ast"
+	"go/token"
+	"go/types"
+	"io"
+	"reflect"
+	"sync"
+	"sync/atomic"
+	"unsafe"
+)
+
+// Config says what cells can reach.
+type Config struct {
+	// Packages holds the compiled packages by import path: functions, addresses of variables, and for each type T a
+	// nil *T. "_T" is a nil pointer to the adapter of interface T, see Adapter.
+	Packages map[string]map[string]reflect.Value
+	// Sources holds packages given as checked source, by import path.
+	Sources map[string]*Source
+	// Fronts replaces functions by import path, dot and name. A front has the compiled function's signature and
+	// knows boxes.
+	Fronts map[string]reflect.Value
+	Stdout io.Writer
+	Stderr io.Writer
+	// GoPanic is told of a panic that ends a goroutine started by a cell.
+	GoPanic func(*Panic)
+	// MaxDepth is the number of nested calls after which a stack overflow is reported; 0 means 100,000.
+	MaxDepth int
+}
+
+// Source is a package that was checked from source.
+type Source struct {
+	Pkg   *types.Package
+	Files []*ast.File
+	Info  *types.Info
+	Fset  *token.FileSet
+}
+
+// Machine runs chunks of a session and holds its variables. Only one Run may be active at a time; goroutines started
+// by cells go on beside it.
+type Machine struct {
+	cfg      Config
+	maxDepth int
+	stop     atomic.Bool
+	stopCh   atomic.Pointer[chan struct{}]
+
+	mu        sync.Mutex // held while compiling
+	compileBy atomic.Int64
+	recMu     sync.RWMutex
+	recs      map[types.Type]*TypeRec
+	recKeys   map[string][]*TypeRec
+	anyRec    *TypeRec
+	errRec    *TypeRec
+	typeIDs   map[string][]typeAndID
+	lastID    int
+	nextID    atomic.Int64
+	bound     map[types.Object]reflect.Type
+	fronts    map[string]reflect.Value
+	globals   map[*types.Var]varLoc
+	decls     map[*types.Func]*decl
+	codes     map[funcKey]*code
+	funcCodes map[*TypeRec]*code
+	natives   sync.Map
+	rtypes    sync.Map
+	queue     []func()
+	ctxt      *types.Context
+	pool      sync.Pool
+	callbacks atomic.Int64
+	main      *routine
+	out       lockedWriter
+	errOut    lockedWriter
+}
+
+type lockedWriter struct {
+	mu sync.Mutex
+	w  io.Writer
+}
+
+// Write implements io.Writer.
+func (w *lockedWriter) Write(b []byte) (int, error) {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	if w.w == nil {
+		return len(b), nil
+	}
+	return w.w.Write(b)
+}
+
+// New returns a machine without any variables.
+func New(cfg Config) *Machine {
+	m := &Machine{
+		cfg: cfg, maxDepth: cfg.MaxDepth,
+		recs: map[types.Type]*TypeRec{}, recKeys: map[string][]*TypeRec{}, typeIDs: map[string][]typeAndID{},
+		bound: map[types.Object]reflect.Type{}, fronts: map[string]reflect.Value{},
+		globals: map[*types.Var]varLoc{}, decls: map[*types.Func]*decl{}, codes: map[funcKey]*code{},
+		funcCodes: map[*TypeRec]*code{}, ctxt: types.NewContext(),
+	}
+	if m.maxDepth == 0 {
+		m.maxDepth = 100_000
+	}
+	m.out.w, m.errOut.w = cfg.Stdout, cfg.Stderr
+	for k, v := range cfg.Fronts {
+		m.fronts[k] = v
+	}
+	m.anyRec = m.rec(types.NewInterfaceType(nil, nil))
+	m.errRec = m.rec(types.Universe.Lookup("error").Type())
+	m.main = &routine{m: m}
+	m.pool.New = func() any { return &routine{m: m} }
+	ch := make(chan struct{})
+	m.stopCh.Store(&ch)
+	for _, s := range cfg.Sources {
+		u := &unit{m, s.Info, s.Fset, s.Pkg}
+		for _, f := range s.Files {
+			for _, d := range f.Decls {
+				if fd, ok := d.(*ast.FuncDecl); ok {
+					m.addDecl(u, fd)
+				}
+			}
+		}
+	}
+	return m
+}
+
+func (m *Machine) addDecl(u *unit, fd *ast.FuncDecl) *types.Func {
+	fn, _ := u.info.Defs[fd.Name].(*types.Func)
+	if fn == nil {
+		return nil
+	}
+	m.decls[fn] = &decl{fn: fn, ast: fd, u: u}
+	return fn
+}
+
+// borrow returns a routine for a call from compiled code.
+func (m *Machine) borrow() *routine {
+	if m.callbacks.Add(1) > 20_000 {
+		m.callbacks.Store(0)
+		panic(&Panic{Value: fatalError("stack overflow: too many nested calls"), fatal: true})
+	}
+	return m.pool.Get().(*routine)
+}
+
+func (m *Machine) giveBack(g *routine) {
+	m.callbacks.Add(-1)
+	g.depth = 0
+	m.pool.Put(g)
+}
+
+// globalVar returns the memory of a session variable.
+func (m *Machine) globalVar(v *types.Var) varLoc {
+	if l, ok := m.globals[v]; ok {
+		return l
+	}
+	ti := m.rec(v.Type())
+	l := varLoc{kind: global, ptr: ti.alloc(), ti: ti}
+	m.globals[v] = l
+	return l
+}
+
+// Value is a variable's or expression's value. V is of the storage type.
+type Value struct {
+	Type types.Type
+	V    reflect.Value
+}
+
+// Any returns the value as an interface holds it: boxed where its type mentions a cell's type.
+func (m *Machine) Any(v Value) any {
+	if !v.V.IsValid() {
+		return nil
+	}
+	ti := m.rec(v.Type)
+	p := reflect.New(ti.rt)
+	p.Elem().Set(v.V)
+	return ti.anyAt(p.UnsafePointer())
+}
+
+// Global returns the value of a session variable, which changes as the variable does.
+func (m *Machine) Global(v *types.Var) (Value, bool) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	l, ok := m.globals[v]
+	if !ok {
+		return Value{}, false
+	}
+	return Value{v.Type(), l.ti.at(l.ptr)}, true
+}
+
+// Stop asks whatever runs to stop: loops, calls and channel operations look for it.
+func (m *Machine) Stop() {
+	m.stop.Store(true)
+	ch := m.stopCh.Load()
+	select {
+	case <-*ch:
+	default:
+		close(*ch)
+	}
+}
+
+func (m *Machine) resume() {
+	m.stop.Store(false)
+	ch := make(chan struct{})
+	m.stopCh.Store(&ch)
+}
+
+// Unsupported is the error for what the evaluator cannot do faithfully.
+type Unsupported struct {
+	Pos  token.Position
+	What string
+}
+
+func (e *Unsupported) Error() string { return "not supported in cells: " + e.What }
+
+// compiling runs a compilation, alone, and then all it asked for.
+func (m *Machine) compiling(fn func()) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	fn()
+	m.drain()
+}
+
+func (m *Machine) drain() {
+	for len(m.queue) > 0 {
+		q := m.queue
+		m.queue = nil
+		for _, f := range q {
+			f()
+		}
+	}
+}
+
+// compile is compiling with refusals as errors.
+func (m *Machine) compile(fset *token.FileSet, fn func()) (err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			m.queue = nil
+			u, ok := r.(unsupported)
+			if !ok {
+				panic(r)
+			}
+			e := &Unsupported{What: u.what}
+			if fset != nil && u.pos.IsValid() {
+				e.Pos = fset.Position(u.pos)
+			}
+			err = e
+		}
+	}()
+	m.compiling(fn)
+	return nil
+}
+
+var _ = fmt.Sprint
+var _ unsafe.Pointer

@@ -1,0 +1,7 @@
+// Package mixing reckons what happens when spirit and water, or spirits among themselves, are put together: how much of
+// each is needed, what volume and strength come of it, how much volume is lost, and how warm the tank gets.
+//
+// Masses and the ethanol in them add up exactly; volumes do not, and follow from the density (package alcoholometry).
+// Amounts are litres at a stated temperature, 20 °C unless asked, and kilograms of true mass. The warming is an
+// estimate from published heats of mixing and heat capacities; everything else is as good as the density formula.
+package mixing
