@@ -29,7 +29,7 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 	if e := balanced(lexemes, p); e != nil {
 		return nil, ErrorList{e}
 	}
-	items := split(lexemes, len(src))
+	items := split(src, lexemes)
 	program := len(items) > 0 && items[0].kind == packageClause
 	for i, it := range items {
 		if it.kind != packageClause {

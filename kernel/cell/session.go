@@ -29,6 +29,8 @@ type Session struct {
 	fset    *token.FileSet
 	visible map[string]types.Object
 	imports map[string]*types.Package // by path: what lib gave
+	known   map[types.Object]bool     // everything that cells ever declared at their top level
+	funcs   map[*types.Func]*funcEffects
 }
 
 // NewSession returns a session in which nothing has been declared yet.
@@ -39,6 +41,8 @@ func NewSession(lib Library) *Session {
 		fset:    token.NewFileSet(),
 		visible: map[string]types.Object{},
 		imports: map[string]*types.Package{},
+		known:   map[types.Object]bool{},
+		funcs:   map[*types.Func]*funcEffects{},
 	}
 }
 
@@ -103,6 +107,7 @@ func (c *Checked) Commit(chunks, statements int) {
 	put := func(o types.Object) {
 		if o.Name() != "_" && o.Name() != "init" {
 			c.session.visible[o.Name()] = o
+			c.session.known[o] = true
 		}
 	}
 	for _, o := range c.imports {

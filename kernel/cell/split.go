@@ -1,6 +1,7 @@
 package cell
 
 import (
+	"go/parser"
 	"go/scanner"
 	"go/token"
 )
@@ -48,11 +49,14 @@ func lex(src string) ([]lexeme, scanner.ErrorList) {
 }
 
 // split cuts a cell into items.
-func split(lexemes []lexeme, size int) []item {
+func split(src string, lexemes []lexeme) []item {
 	var items []item
 	first, depth := 0, 0
 	flush := func(next, end int) {
 		if next > first {
+			if header(lexemes[first:next]) && next < len(lexemes) && lexemes[next].lit == ";" && !parses(src[lexemes[first].off:end]) {
+				return // this semicolon stands in the head of a for, if or switch
+			}
 			items = append(items, item{kindOf(lexemes[first:next]), lexemes[first].off, end})
 		}
 		first = next + 1
@@ -69,8 +73,29 @@ func split(lexemes []lexeme, size int) []item {
 			}
 		}
 	}
-	flush(len(lexemes), size)
+	flush(len(lexemes), len(src))
 	return items
+}
+
+// header says whether a statement, behind its labels, is of a kind whose head may hold semicolons.
+func header(l []lexeme) bool {
+	for len(l) > 2 && l[0].tok == token.IDENT && l[1].tok == token.COLON {
+		l = l[2:]
+		for len(l) > 1 && l[0].tok == token.SEMICOLON {
+			l = l[1:]
+		}
+	}
+	switch l[0].tok {
+	case token.FOR, token.IF, token.SWITCH:
+		return true
+	}
+	return false
+}
+
+// parses says whether a text is whole statements.
+func parses(text string) bool {
+	_, err := parser.ParseFile(token.NewFileSet(), "", "package p\nfunc _() {\n"+text+"\n}", parser.SkipObjectResolution)
+	return err == nil
 }
 
 // kindOf tells an item's kind from its first tokens. A var declaration is a statement: its variables are made in order

@@ -39,8 +39,9 @@ func (e *RunError) Error() string { return e.Msg }
 
 // Content is what cells of a program can use. The program hands it in, so that the engine knows no library.
 type Content struct {
-	Library func() cell.Library                        // types, for the checker
-	Values  func(path string) map[string]reflect.Value // values, for the evaluator (see kernel/symbols)
+	Library  func() cell.Library                        // types, for the checker
+	Packages []string                                   // paths of the packages that Values knows
+	Values   func(path string) map[string]reflect.Value // a fresh table, for the evaluator (see kernel/symbols)
 }
 
 // evaluatorSetup is what an evaluator is made with.

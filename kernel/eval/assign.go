@@ -164,48 +164,54 @@ func (f *fnc) lhs(e ast.Expr) place {
 		}
 		return place{ti: x.ti, set: func(y *ex) exec { return x.ti.ops.storeVia(x.addr, y.fn) }}
 	case *ast.IndexExpr:
-		ti := f.tiOf(e)
-		t := core(f.typ(e.X))
-		if mt, ok := t.(*types.Map); ok {
+		if mt, ok := core(f.typ(e.X)).(*types.Map); ok {
 			m := f.keep(f.expr(e.X))
 			k := f.keep(f.exprTo(e.Index, mt.Key()))
 			return place{ti: f.rec(mt.Elem()), pre: inOrder([]exec{m.run, k.run}), set: func(y *ex) exec {
 				return f.mapSet(m.x, k.x, y, mt, e.Pos())
 			}}
 		}
-		var base kept
+	}
+	pre, x := f.lhsPath(e)
+	return place{ti: x.ti, pre: inOrder(pre), set: func(y *ex) exec { return x.ti.ops.storeVia(x.addr, y.fn) }}
+}
+
+// lhsPath compiles what an assignment goes to: pre computes pointers, slices and indexes; their checks come with x.
+func (f *fnc) lhsPath(e ast.Expr) (pre []exec, x *ex) {
+	switch e := ast.Unparen(e).(type) {
+	case *ast.Ident:
+		return nil, f.varEx(f.u.info.ObjectOf(e).(*types.Var), e.Pos())
+	case *ast.StarExpr:
+		p := f.keep(f.expr(e.X))
+		return []exec{p.run}, f.deref(p.x, e.Pos(), f.tiOf(e))
+	case *ast.SelectorExpr:
+		sel := f.selection(e)
+		if sel == nil {
+			return nil, f.selector(e)
+		}
+		if _, ok := f.typ(e.X).Underlying().(*types.Pointer); ok {
+			p := f.keep(f.expr(e.X))
+			return []exec{p.run}, f.fieldPath(p.x, sel.index, e.Sel.Pos())
+		}
+		pre, x := f.lhsPath(e.X)
+		return pre, f.fieldPath(x, sel.index, e.Sel.Pos())
+	case *ast.IndexExpr:
+		t := core(f.typ(e.X))
+		if _, ok := t.(*types.Map); ok { // a pointer in a map, say
+			return nil, f.expr(e)
+		}
+		var base *ex
 		if _, ok := t.(*types.Array); ok {
-			p := f.addr(e.X)
-			off := f.lay.add(unsafePtrType)
-			l := varLoc{kind: onHeap, off: off, ti: f.tiOf(e.X)}
-			base = kept{l.read(), func(fr *frame) ctl { *(*unsafe.Pointer)(fr.at(off)) = p(fr); return next }}
+			pre, base = f.lhsPath(e.X)
 		} else {
-			base = f.keep(f.expr(e.X))
+			k := f.keep(f.expr(e.X))
+			pre, base = []exec{k.run}, k.x
 		}
 		i := f.keep(f.intIndex(e.Index))
-		x := f.indexEx(base.x, i.x, ti, e)
-		return place{ti: ti, pre: inOrder([]exec{base.run, i.run}), set: func(y *ex) exec {
-			return ti.ops.storeVia(x.addr, y.fn)
-		}}
-	case *ast.StarExpr:
-		ti := f.tiOf(e)
-		p := f.keep(f.expr(e.X))
-		q := f.checked(p.x, e.Pos())
-		return place{ti: ti, pre: p.run, set: func(y *ex) exec { return ti.ops.storeVia(q, y.fn) }}
-	case *ast.SelectorExpr:
-		ti := f.tiOf(e)
-		if sel := f.selection(e); sel != nil {
-			if _, ok := f.typ(e.X).Underlying().(*types.Pointer); ok {
-				p := f.keep(f.expr(e.X))
-				q := f.fieldPath(p.x, sel.index, e.Sel.Pos()).addr
-				return place{ti: ti, pre: p.run, set: func(y *ex) exec { return ti.ops.storeVia(q, y.fn) }}
-			}
-		}
-		p := f.addr(e)
-		return place{ti: ti, set: func(y *ex) exec { return ti.ops.storeVia(p, y.fn) }}
+		return append(pre, i.run), f.indexEx(base, i.x, f.tiOf(e), e)
 	}
 	refuse(e.Pos(), "assignment to %T", e)
-	return place{}
+	return nil, nil
 }
 
 func (f *fnc) assignAll(s *ast.AssignStmt) exec {
@@ -213,7 +219,11 @@ func (f *fnc) assignAll(s *ast.AssignStmt) exec {
 	for _, l := range s.Lhs {
 		ops = append(ops, f.operands(l)...)
 	}
-	pre := f.roots(append(ops, s.Rhs...)...)
+	var top ast.Expr
+	if len(s.Rhs) == 1 && (len(s.Lhs) > 1 || len(ops) == 0) {
+		top = s.Rhs[0]
+	}
+	pre := f.rootsOf(append(ops, s.Rhs...), top)
 	if len(s.Lhs) == 1 {
 		return prelude(pre, f.assignOne(s.Lhs[0], s.Rhs[0], s.Pos()))
 	}
@@ -321,7 +331,11 @@ func (f *fnc) define(lhs, rhs []ast.Expr, pos token.Pos) exec {
 		}
 		return inOrder(run)
 	}
-	pre := f.roots(rhs...)
+	var top ast.Expr
+	if len(rhs) == 1 {
+		top = rhs[0]
+	}
+	pre := f.rootsOf(rhs, top)
 	if len(lhs) == 1 && len(rhs) == 1 {
 		id := lhs[0].(*ast.Ident)
 		if id.Name == "_" {

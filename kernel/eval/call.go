@@ -281,12 +281,19 @@ func (f *fnc) starter(t *target, st []argFn, pre exec) func(*frame, *routine) *f
 	if prep == nil {
 		prep = func(_ *frame, g *routine) *frame { return c.enter(g) }
 	}
+	first := 0
+	if t.recv != nil {
+		first = 1
+	}
 	return func(fr *frame, g *routine) *frame {
-		if pre != nil {
+		nf := prep(fr, g)
+		if first > 0 {
+			st[0](fr, nf)
+		}
+		if pre != nil { // a call whose results are the arguments
 			pre(fr)
 		}
-		nf := prep(fr, g)
-		for _, a := range st {
+		for _, a := range st[first:] {
 			a(fr, nf)
 		}
 		return nf

@@ -58,6 +58,9 @@ func (f *fnc) convert(x *ex, ti *TypeRec, pos token.Pos) *ex {
 		}
 	}
 	at := f.site(pos)
+	if x.cv != nil && x.ti.rep < repString && ti.rep < repString {
+		return f.complexConst(x, ti, pos)
+	}
 	switch {
 	case ti.rep == repString && isInteger(x.ti.rep):
 		n := as[int64](f.convertNum(x, repInt64))
@@ -256,4 +259,21 @@ func (ti *TypeRec) needAdapter(pos token.Pos, from *TypeRec) {
 func (f *fnc) conversion(e *ast.CallExpr, t types.Type) *ex {
 	x := f.expr(e.Args[0])
 	return f.convert(x, f.m.rec(t), e.Pos())
+}
+
+// complexConst converts a constant between the real and the complex numbers.
+func (f *fnc) complexConst(x *ex, ti *TypeRec, pos token.Pos) *ex {
+	ft, ct := f.m.rec(types.Typ[types.Float64]), f.m.rec(types.Typ[types.Complex128])
+	if x.ti.rep == repComplex64 || x.ti.rep == repComplex128 {
+		c := *(*complex128)(f.convert(x, ct, pos).cv)
+		r := real(c)
+		y := &ex{ti: ft, cv: unsafe.Pointer(&r), fn: func(*frame) float64 { return r }}
+		return f.convert(y, ti, pos)
+	}
+	if x.ti.rep == repBool {
+		refuse(pos, "conversion of %s to %s", x.ti, ti)
+	}
+	c := complex(*(*float64)(f.convert(x, ft, pos).cv), 0)
+	y := &ex{ti: ct, cv: unsafe.Pointer(&c), fn: func(*frame) complex128 { return c }}
+	return f.convert(y, ti, pos)
 }

@@ -207,6 +207,9 @@ func not[T integer](x *ex) func(*frame) T {
 
 // shift compiles << and >>. The count may have any integer type.
 func (f *fnc) shift(op token.Token, x, y *ex, pos token.Pos) any {
+	if y.cv != nil && (y.ti.rep == repComplex128 || y.ti.rep == repComplex64) {
+		y = f.convert(y, f.m.rec(types.Typ[types.Uint]), pos)
+	}
 	n := shiftCount(y, f.site(pos))
 	switch x.ti.rep {
 	case repInt:

@@ -33,9 +33,7 @@ type fnc struct {
 	hoist  map[ast.Expr]*ex
 	labels map[string]*label
 	nlabel *int
-	target []*jump // enclosing loops, switches, selects
 	after  []exec  // before return: results from own memory to the frame
-	swrap  int
 }
 
 type locKind uint8

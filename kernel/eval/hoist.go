@@ -10,6 +10,15 @@ import (
 // calls first, in order, into the frame. Go fixes the order of calls and receives only; this is the order its compiler
 // gives to the rest: variables are read after the calls.
 func (f *fnc) roots(list ...ast.Expr) []exec {
+	var top ast.Expr
+	if len(list) == 1 {
+		top = list[0]
+	}
+	return f.rootsOf(list, top)
+}
+
+// rootsOf is roots with an expression that is evaluated last in any case and so stays where it is.
+func (f *fnc) rootsOf(list []ast.Expr, top ast.Expr) []exec {
 	s := &hoistScan{f: f}
 	for _, e := range list {
 		s.walk(e)
@@ -22,7 +31,7 @@ func (f *fnc) roots(list ...ast.Expr) []exec {
 	}
 	h := &hoister{f: f}
 	for _, e := range list {
-		h.walk(e, len(list) == 1)
+		h.walk(e, e == top)
 	}
 	return h.pre
 }
@@ -140,7 +149,7 @@ func (h *hoister) walk(e ast.Expr, top bool) {
 			}
 			h.walk(a, false)
 		}
-		if !isCall(info, e) || top {
+		if top || h.f.hasNoValue(e) {
 			return
 		}
 		if tup, ok := info.TypeOf(e).(*types.Tuple); ok && tup.Len() != 1 {
@@ -230,4 +239,10 @@ func (f *fnc) beforeEx(pre []exec, x *ex) *ex {
 		}
 	}
 	return &y
+}
+
+// hasNoValue says that a call is of a builtin that gives nothing.
+func (f *fnc) hasNoValue(e ast.Expr) bool {
+	tv := f.u.info.Types[e]
+	return tv.IsVoid() || tv.Value != nil
 }

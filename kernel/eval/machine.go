@@ -56,7 +56,7 @@ type Machine struct {
 	typeIDs   map[string][]typeAndID
 	lastID    int
 	nextID    atomic.Int64
-	bound     map[types.Object]reflect.Type
+	hidden    map[types.Object]reflect.Type
 	fronts    map[string]reflect.Value
 	globals   map[*types.Var]varLoc
 	decls     map[*types.Func]*decl
@@ -93,7 +93,7 @@ func New(cfg Config) *Machine {
 	m := &Machine{
 		cfg: cfg, maxDepth: cfg.MaxDepth,
 		recs: map[types.Type]*TypeRec{}, recKeys: map[string][]*TypeRec{}, typeIDs: map[string][]typeAndID{},
-		bound: map[types.Object]reflect.Type{}, fronts: map[string]reflect.Value{},
+		hidden: map[types.Object]reflect.Type{}, fronts: map[string]reflect.Value{},
 		globals: map[*types.Var]varLoc{}, decls: map[*types.Func]*decl{}, codes: map[funcKey]*code{},
 		funcCodes: map[*TypeRec]*code{}, ctxt: types.NewContext(),
 	}
@@ -101,9 +101,7 @@ func New(cfg Config) *Machine {
 		m.maxDepth = 100_000
 	}
 	m.out.w, m.errOut.w = cfg.Stdout, cfg.Stderr
-	for k, v := range cfg.Fronts {
-		m.fronts[k] = v
-	}
+	m.addFronts()
 	m.anyRec = m.rec(types.NewInterfaceType(nil, nil))
 	m.errRec = m.rec(types.Universe.Lookup("error").Type())
 	m.main = &routine{m: m}

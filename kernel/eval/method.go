@@ -156,6 +156,18 @@ func (m *Machine) wrapper(ti *TypeRec, fn *types.Func, index []int) *code {
 	plain := types.NewSignatureType(nil, nil, nil, sig.Params(), sig.Results(), sig.Variadic())
 	return m.synth(fn.Name(), plain, ti.T, &unit{m: m}, func(f *fnc, recv *ex, args []*ex) *ex {
 		t := &target{sig: plain, at: &site{}}
+		if pt, ok := ti.T.(*types.Pointer); ok && len(index) == 1 {
+			text := "value method " + typeName(pt.Elem()) + "." + fn.Name() + " called using nil *" +
+				namedOf(ti.T).Obj().Name() + " pointer"
+			p := as[unsafe.Pointer](recv)
+			recv = &ex{ti: ti, fn: func(fr *frame) unsafe.Pointer {
+				q := p(fr)
+				if q == nil {
+					panic(&Panic{Value: plainError(text), At: fr.g.at})
+				}
+				return q
+			}}
+		}
 		f.methodTarget(t, recv, &picked{types.MethodVal, ti.T, fn, index}, 0)
 		return f.invoke(t, args, nil)
 	})

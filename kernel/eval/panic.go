@@ -114,10 +114,9 @@ func printBasic(v reflect.Value) (string, bool) {
 	case reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64, reflect.Uintptr:
 		return strconv.FormatUint(v.Uint(), 10), true
 	case reflect.Float32, reflect.Float64:
-		return printFloat(v.Float()), true
+		return printFloat(v.Float(), v.Type().Bits()), true
 	case reflect.Complex64, reflect.Complex128:
-		c := v.Complex()
-		return "(" + printFloat(real(c)) + printFloat(imag(c)) + "i)", true
+		return strconv.FormatComplex(v.Complex(), 'g', -1, v.Type().Bits()), true
 	case reflect.String:
 		return strconv.Quote(v.String()), true
 	}

@@ -2,11 +2,14 @@ package eval
 
 import (
 	"fmt"
-	"math"
 	"reflect"
 	"strconv"
 	"strings"
+	"unsafe"
 )
+
+// words is an interface value printed as its two words.
+type words struct{ v any }
 
 // printCall compiles print and println, which write to the standard error.
 func (f *fnc) printCall(name string, a []*ex) *ex {
@@ -17,7 +20,8 @@ func (f *fnc) printCall(name string, a []*ex) *ex {
 			continue
 		}
 		if x.ti.rep == repIface || x.ti.rep == repAny {
-			vals[i] = as[any](f.toAny(x, f.m.anyRec))
+			v := as[any](f.toAny(x, f.m.anyRec))
+			vals[i] = func(fr *frame) any { return words{v(fr)} }
 			continue
 		}
 		fn := as[any](f.toAny(x, f.m.anyRec))
@@ -48,6 +52,10 @@ func printText(v any) string {
 	if v == nil {
 		return "nil"
 	}
+	if w, ok := v.(words); ok {
+		e := (*eface)(unsafe.Pointer(&w.v))
+		return fmt.Sprintf("(%#x,%#x)", uintptr(e.typ), uintptr(e.data))
+	}
 	rv := reflect.ValueOf(v)
 	switch rv.Kind() {
 	case reflect.String:
@@ -59,30 +67,13 @@ func printText(v any) string {
 	switch rv.Kind() {
 	case reflect.Slice:
 		return fmt.Sprintf("[%d/%d]%#x", rv.Len(), rv.Cap(), rv.Pointer())
-	case reflect.Pointer, reflect.Map, reflect.Chan, reflect.Func, reflect.UnsafePointer:
+	case reflect.Func:
+		return fmt.Sprintf("%#x", uintptr(*(*unsafe.Pointer)(addressable(rv).Addr().UnsafePointer())))
+	case reflect.Pointer, reflect.Map, reflect.Chan, reflect.UnsafePointer:
 		return fmt.Sprintf("%#x", rv.Pointer())
 	}
 	return "(" + rv.Type().String() + ")"
 }
 
-// printFloat is the form of print: one digit, point, six digits, exponent of three.
-func printFloat(x float64) string {
-	switch {
-	case math.IsNaN(x):
-		return "NaN"
-	case math.IsInf(x, 1):
-		return "+Inf"
-	case math.IsInf(x, -1):
-		return "-Inf"
-	}
-	s := strconv.FormatFloat(x, 'e', 6, 64)
-	if s[0] != '-' {
-		s = "+" + s
-	}
-	i := strings.IndexByte(s, 'e')
-	exp := s[i+2:]
-	for len(exp) < 3 {
-		exp = "0" + exp
-	}
-	return s[:i+2] + exp
-}
+// printFloat is the form of print: as short as identifies the number.
+func printFloat(x float64, bits int) string { return strconv.FormatFloat(x, 'g', -1, bits) }

@@ -6,6 +6,7 @@ import (
 	"go/types"
 	"reflect"
 	"strconv"
+	"strings"
 	"sync"
 	"unsafe"
 )
@@ -94,7 +95,9 @@ func (m *Machine) rec(t types.Type) *TypeRec {
 
 // identityKey is the same for identical types; different types may share it.
 func identityKey(t types.Type) string {
-	return types.TypeString(t, func(p *types.Package) string { return p.Path() })
+	var b strings.Builder
+	writeType(&b, t, true)
+	return b.String()
 }
 
 // unsupported is thrown while compiling; Run turns it into an error.
@@ -149,11 +152,11 @@ func (m *Machine) compiledType(n *types.Named) reflect.Type {
 	if m.cfg.Sources[path] != nil {
 		return nil
 	}
-	if rt := m.bound[obj]; rt != nil {
+	if rt := m.hidden[obj]; rt != nil {
 		return rt
 	}
 	if rt := m.bindHidden(n, syms); rt != nil {
-		m.bound[obj] = rt
+		m.hidden[obj] = rt
 		return rt
 	}
 	refuse(obj.Pos(), "type %s.%s", obj.Pkg().Name(), obj.Name())
@@ -359,7 +362,17 @@ func (ti *TypeRec) copyAny(p unsafe.Pointer) any {
 
 // grow makes room for n more elements of type ti.
 func (ti *TypeRec) grow(x slice, n int) slice {
+	if x.len+n < 0 {
+		panic(runtimeError("growslice: len out of range"))
+	}
 	if x.len+n <= x.cap {
+		return x
+	}
+	if ti.size == 0 {
+		x.cap = x.len + n
+		if x.p == nil {
+			x.p = ti.zero
+		}
 		return x
 	}
 	st := reflect.SliceOf(ti.rt)

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"html"
 	"strings"
+	"unicode/utf8"
 )
 
 //go:embed report.css
@@ -61,14 +62,21 @@ func writeDateline(w *bytes.Buffer, doc Document) {
 	}
 }
 
+// longUnit is the number of letters above which a unit may take several lines, so that it leaves room on a phone.
+const longUnit = 9
+
 func writeResults(w *bytes.Buffer, rows []ResultRow) {
 	if len(rows) == 0 {
 		return
 	}
 	w.WriteString("<section class=\"results\">\n<h2>What comes out</h2>\n<table>\n")
 	for _, r := range rows {
-		fmt.Fprintf(w, "<tbody>\n<tr><th scope=\"row\">%s</th><td class=\"figure\">%s</td><td class=\"unit\">%s</td></tr>\n",
-			text(r.Name), text(r.Figure), text(r.Unit))
+		unit := "unit"
+		if utf8.RuneCountInString(r.Unit) > longUnit {
+			unit = "unit long"
+		}
+		fmt.Fprintf(w, "<tbody>\n<tr><th scope=\"row\">%s</th><td class=\"figure\">%s</td><td class=\"%s\">%s</td></tr>\n",
+			text(r.Name), text(r.Figure), unit, text(r.Unit))
 		if r.Note != "" {
 			fmt.Fprintf(w, "<tr><td class=\"note\" colspan=\"3\">%s</td></tr>\n", text(r.Note))
 		}

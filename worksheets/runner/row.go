@@ -20,19 +20,28 @@ func Row(r display.ResultData) report.ResultRow {
 	return report.ResultRow{Name: r.Name, Figure: figure, Unit: r.Unit, Note: r.Note}
 }
 
-// WriteTable prints results as a table for a terminal: names left, figures right, units behind them.
+// WriteTable prints results as a table for a terminal: names, figures to the right, their ±, units, notes.
 func WriteTable(w io.Writer, results []display.ResultData) error {
-	name, figure, unit := 0, 0, 0
-	for _, r := range results {
-		row := Row(r)
-		name = max(name, utf8.RuneCountInString(row.Name))
-		figure = max(figure, utf8.RuneCountInString(row.Figure))
-		unit = max(unit, utf8.RuneCountInString(row.Unit))
+	lines := make([][5]string, len(results))
+	var width [5]int
+	for i, r := range results {
+		plusMinus := ""
+		if r.PlusMinus > 0 {
+			plusMinus = "± " + cellapi.Figure(r.PlusMinus, r.PlusMinus, 0)
+		}
+		lines[i] = [5]string{r.Name, r.Figure, plusMinus, r.Unit, r.Note}
+		for k, c := range lines[i] {
+			width[k] = max(width[k], utf8.RuneCountInString(c))
+		}
 	}
-	for _, r := range results {
-		row := Row(r)
-		line := pad(row.Name, name, false) + "  " + pad(row.Figure, figure, true) + " " + pad(row.Unit, unit, false) + "  " + row.Note
-		if _, err := fmt.Fprintln(w, strings.TrimRight(line, " ")); err != nil {
+	for _, l := range lines {
+		var cells []string
+		for k, c := range l {
+			if width[k] > 0 {
+				cells = append(cells, pad(c, width[k], k == 1))
+			}
+		}
+		if _, err := fmt.Fprintln(w, strings.TrimRight(strings.Join(cells, "  "), " ")); err != nil {
 			return err
 		}
 	}

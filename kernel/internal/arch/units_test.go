@@ -67,7 +67,9 @@ func TestFloatsNameTheirUnit(t *testing.T) {
 	}
 }
 
-func named(name, comment string) bool { return unitSuffix.MatchString(name) || unitWord.MatchString(comment) }
+func named(name, comment string) bool {
+	return unitSuffix.MatchString(name) || unitWord.MatchString(comment)
+}
 
 func isFloat(x ast.Expr) bool {
 	id, ok := x.(*ast.Ident)

@@ -85,7 +85,7 @@ func put(b *bytes.Buffer, title, dir string) {
 	found := false
 	for _, e := range entries {
 		name := strings.ToUpper(e.Name())
-		if e.IsDir() || !(strings.HasPrefix(name, "LICEN") || strings.HasPrefix(name, "COPYING") || strings.HasPrefix(name, "NOTICE")) {
+		if e.IsDir() || !(strings.Contains(name, "LICEN") || strings.HasPrefix(name, "COPYING") || strings.HasPrefix(name, "NOTICE")) {
 			continue
 		}
 		text, err := os.ReadFile(filepath.Join(dir, e.Name()))

@@ -1,0 +1,75 @@
+package eval_test
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"runtime"
+	"strings"
+	"testing"
+	"time"
+
+	"swanneck/kernel/eval"
+)
+
+var importLine = regexp.MustCompile(`(?m)^\s*(?:import\s+)?(?:[\w.]+\s+)?"([\w/.]+)"\s*$`)
+
+// beyond are packages that cells never see.
+var beyond = map[string]bool{"reflect": true, "unsafe": true, "os/exec": true, "runtime/debug": true, "syscall": true,
+	"runtime": true, "os": true, "log": true}
+
+// TestGoTests runs the programs of the Go project's own test folder, which must end without a word or print what
+// stands beside them. It takes a while: set EVAL_GOTEST to a pattern of file names, such as "*".
+func TestGoTests(t *testing.T) {
+	pattern := os.Getenv("EVAL_GOTEST")
+	if pattern == "" {
+		t.Skip("EVAL_GOTEST is not set")
+	}
+	root := filepath.Join(runtime.GOROOT(), "test")
+	var files []string
+	for _, dir := range []string{"", "chan", "interface", "ken", "typeparam", "fixedbugs", "escape", "range", "closedchan", "method"} {
+		fs, _ := filepath.Glob(filepath.Join(root, dir, pattern+".go"))
+		files = append(files, fs...)
+	}
+	counts := map[string]int{}
+	for _, file := range files {
+		b, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		src := string(b)
+		if !strings.HasPrefix(src, "// run\n") {
+			continue
+		}
+		allowed := true
+		for _, m := range importLine.FindAllStringSubmatch(src, -1) {
+			if beyond[m[1]] || tables[m[1]] == nil && m[1] != "iter" {
+				allowed = false
+			}
+		}
+		if !allowed || strings.Contains(src, `import "C"`) {
+			continue
+		}
+		name, _ := filepath.Rel(root, file)
+		if len(os.Getenv("EVAL_SKIP")) > 0 && regexp.MustCompile(os.Getenv("EVAL_SKIP")).MatchString(name) {
+			continue
+		}
+		fmt.Fprintln(os.Stderr, "run", name)
+		want, _ := os.ReadFile(strings.TrimSuffix(file, ".go") + ".out")
+		got, err := runProgram(file, src, 10*time.Second, true)
+		var u *eval.Unsupported
+		switch {
+		case errors.As(err, &u):
+			counts["refused"]++
+			t.Logf("%s: refused: %v: %v", name, u.Pos, err)
+		case err == nil && got == string(want):
+			counts["same"]++
+		default:
+			counts["different"]++
+			t.Errorf("%s: %v\n%s", name, err, firstDifference(got, string(want)))
+		}
+	}
+	t.Log(counts)
+}
