@@ -2,6 +2,8 @@ package cell
 
 import (
 	"fmt"
+	"go/ast"
+	"go/parser"
 	"go/token"
 	"strings"
 )
@@ -9,13 +11,16 @@ import (
 // chunk is a part of a cell that is checked and run as a whole: declarations, then statements.
 type chunk struct {
 	decls, stmts []item
+	late         map[int]string // start of a method in decls → its type, which an earlier cell declared
 }
 
 // arrange orders the items of a cell into chunks. Declarations come first, as in a file; but a function that uses a
 // variable which a statement of the same cell declares comes after that statement, and the statements behind it follow.
-func arrange(src string, items []item) []chunk {
+// Methods of types that earlier cells declared (known says which names are types) come before what may call them.
+func arrange(src string, items []item, known func(name string) bool) []chunk {
 	definers := map[string]int{} // name → index in stmts of the last statement that declares it
-	var decls, stmts []item
+	var decls []decl
+	var stmts []item
 	for _, it := range items {
 		switch it.kind {
 		case statement:
@@ -25,56 +30,135 @@ func arrange(src string, items []item) []chunk {
 			stmts = append(stmts, it)
 		case importDecl, packageClause:
 		default:
-			decls = append(decls, it)
+			decls = append(decls, describe(src, it))
 		}
 	}
-	after := make([]int, len(decls)) // number of statements that must come before a declaration
-	names := make([]string, len(decls))
-	words := make([]map[string]bool, len(decls))
-	for i, d := range decls {
-		names[i] = declaredName(src, d)
-		words[i] = mentions(src, d)
-		if d.kind != funcDecl {
-			continue
+	own := map[string]bool{}
+	for _, d := range decls {
+		for n := range d.names {
+			own[n] = true
 		}
-		for w := range words[i] {
-			if at, ok := definers[w]; ok && at+1 > after[i] {
-				after[i] = at + 1
+	}
+	late := map[string]bool{} // names of late methods
+	for i := range decls {
+		d := &decls[i]
+		if d.method != "" && !own[d.base] && known(d.base) {
+			d.late = true
+			late[d.method] = true
+		}
+	}
+	// key says when a declaration comes: at 2n after n statements, at 2n+1 after the late methods there as well.
+	key := make([]int, len(decls))
+	for i, d := range decls {
+		if d.kind == funcDecl {
+			for w := range d.mentions {
+				if at, ok := definers[w]; ok && 2*(at+1) > key[i] {
+					key[i] = 2 * (at + 1)
+				}
+			}
+		}
+		for sel := range d.selects {
+			if late[sel] && !d.late {
+				key[i] |= 1
 			}
 		}
 	}
-	// A function that mentions a late function is late as well.
+	// What mentions a late declaration is late as well, and a type waits for its methods.
 	for changed := true; changed; {
 		changed = false
-		for i := range decls {
-			if decls[i].kind != funcDecl {
-				continue
+		raise := func(i, to int) {
+			if key[i] < to {
+				key[i], changed = to, true
 			}
-			for j := range decls {
-				if i != j && names[j] != "" && after[j] > after[i] && words[i][names[j]] {
-					after[i], changed = after[j], true
+		}
+		for i, d := range decls {
+			for j, e := range decls {
+				if i == j {
+					continue
+				}
+				for n := range e.names {
+					if d.mentions[n] {
+						raise(i, key[j])
+					}
+					if d.base == n {
+						raise(j, key[i])
+					}
 				}
 			}
 		}
 	}
 	var out []chunk
-	var cur chunk
-	for n := 0; n <= len(stmts); n++ {
-		var here []item
-		for i, d := range decls {
-			if after[i] == n {
-				here = append(here, d)
-			}
-		}
-		if len(here) > 0 && len(cur.stmts) > 0 {
-			out, cur = append(out, cur), chunk{}
-		}
-		cur.decls = append(cur.decls, here...)
-		if n < len(stmts) {
-			cur.stmts = append(cur.stmts, stmts[n])
+	cur := chunk{late: map[int]string{}}
+	cut := func() {
+		if len(cur.decls)+len(cur.stmts) > 0 {
+			out, cur = append(out, cur), chunk{late: map[int]string{}}
 		}
 	}
-	return append(out, cur)
+	for k := 0; k <= 2*len(stmts)+1; k++ {
+		for i, d := range decls {
+			if key[i] != k {
+				continue
+			}
+			if len(cur.stmts) > 0 || k%2 == 1 && len(cur.late) > 0 {
+				cut()
+			}
+			cur.decls = append(cur.decls, d.item)
+			if d.late {
+				cur.late[d.start] = d.base
+			}
+		}
+		if k%2 == 1 && k/2 < len(stmts) {
+			if len(cur.late) > 0 {
+				cut()
+			}
+			cur.stmts = append(cur.stmts, stmts[k/2])
+		}
+	}
+	if len(cur.decls)+len(cur.stmts) > 0 || len(out) == 0 {
+		out = append(out, cur)
+	}
+	return out
+}
+
+// decl is a declaration with what it declares and what it refers to outside itself.
+type decl struct {
+	item
+	names    map[string]bool
+	mentions map[string]bool
+	selects  map[string]bool // names behind a dot
+	method   string          // of a method: its name
+	base     string          // and the name of its type
+	late     bool            // the type is of an earlier cell
+}
+
+// describe parses a declaration by itself. One that does not parse declares nothing here; the check says why.
+func describe(src string, it item) decl {
+	d := decl{item: it, names: map[string]bool{}, mentions: map[string]bool{}, selects: map[string]bool{}}
+	f, err := parser.ParseFile(token.NewFileSet(), "", "package p\n"+src[it.start:it.end], 0)
+	if err != nil || len(f.Decls) != 1 {
+		return d
+	}
+	for _, n := range topNames(f) {
+		d.names[n] = true
+	}
+	if fd, ok := f.Decls[0].(*ast.FuncDecl); ok && fd.Recv != nil && len(fd.Recv.List) == 1 {
+		d.method, d.base = fd.Name.Name, baseName(fd.Recv.List[0].Type)
+	}
+	for _, id := range f.Unresolved {
+		d.mentions[id.Name] = true
+	}
+	ast.Inspect(f, func(n ast.Node) bool {
+		switch n := n.(type) {
+		case *ast.SelectorExpr:
+			d.selects[n.Sel.Name] = true
+		case *ast.KeyValueExpr: // the parser resolves no keys of composite literals
+			if id, ok := n.Key.(*ast.Ident); ok {
+				d.mentions[id.Name] = true
+			}
+		}
+		return true
+	})
+	return d
 }
 
 // declares lists the names that a statement declares at its top level.
@@ -140,27 +224,6 @@ func followedByComma(l []lexeme, off int) bool {
 	return false
 }
 
-// declaredName is the name of a function; methods and grouped declarations have none here.
-func declaredName(src string, it item) string {
-	l, _ := lex(src[it.start:it.end])
-	if it.kind == funcDecl && len(l) > 1 && l[1].tok == token.IDENT {
-		return l[1].lit
-	}
-	return ""
-}
-
-// mentions returns the identifiers of an item that may refer to something outside it: all but those behind a dot.
-func mentions(src string, it item) map[string]bool {
-	l, _ := lex(src[it.start:it.end])
-	out := map[string]bool{}
-	for i, x := range l {
-		if x.tok == token.IDENT && (i == 0 || l[i-1].tok != token.PERIOD) {
-			out[x.lit] = true
-		}
-	}
-	return out
-}
-
 // places knows where the lines of a cell begin.
 type places struct {
 	src   string
@@ -195,20 +258,26 @@ func (p *places) position(off int) token.Position {
 	return token.Position{Offset: off, Line: line, Column: col}
 }
 
-// render writes a chunk as the text of a Go file. Line comments give every item its place in the cell.
+// render writes a chunk as the text of a Go file. Line comments give every item its place in the cell. A late method is
+// written as a function of its receiver: go/types takes methods only with their type.
 func (c chunk) render(src, name string, p *places) string {
 	var b strings.Builder
 	b.WriteString("package main\n")
-	put := func(it item) {
-		line, col := p.at(it.start)
-		fmt.Fprintf(&b, "/*line %s:%d:%d*/%s\n", name, line, col, src[it.start:it.end])
+	place := func(off int) string {
+		line, col := p.at(off)
+		return fmt.Sprintf("/*line %s:%d:%d*/", name, line, col)
 	}
 	for _, d := range c.decls {
-		put(d)
+		text := src[d.start:d.end]
+		if _, ok := c.late[d.start]; ok {
+			b.WriteString(asFunction(text, d.start, place) + "\n")
+			continue
+		}
+		b.WriteString(place(d.start) + text + "\n")
 	}
 	b.WriteString("func _() {\n")
 	for _, s := range c.stmts {
-		put(s)
+		b.WriteString(place(s.start) + src[s.start:s.end] + "\n")
 	}
 	b.WriteString("}\n")
 	return b.String()

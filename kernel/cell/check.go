@@ -44,15 +44,20 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 	if errs := s.imported(c, src, items, p, extra); len(errs) > 0 {
 		return nil, errs.tidy()
 	}
-	parts := arrange(src, items)
+	parts := arrange(src, items, func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok })
 	if program {
 		parts = []chunk{wholeProgram(items)}
 	}
 	var errs ErrorList
+	added := map[*types.Func]bool{}
 	for i, part := range parts {
 		ch, es := s.checkChunk(name, src, part, p, extra, program, i == len(parts)-1 && !program)
 		errs = append(errs, es...)
 		if ch == nil || len(errs) > 0 {
+			break
+		}
+		if es := s.addMethods(ch, added); len(es) > 0 {
+			errs = append(errs, es...)
 			break
 		}
 		c.Chunks = append(c.Chunks, *ch)
@@ -64,6 +69,9 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 		}
 	}
 	if len(errs) > 0 {
+		for m := range added { // go/types cannot take a method back; nobody may see it
+			s.dead[m] = true
+		}
 		return nil, errs.tidy()
 	}
 	return c, nil
@@ -174,15 +182,11 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 	if body == nil {
 		return nil, ErrorList{errorAt(p.position(0), "syntax error: this cell does not parse as declarations and statements")}
 	}
-	ch := &Chunk{Funcs: funcs, Body: body, Info: newInfo()}
+	ch := &Chunk{Funcs: funcs, Decls: file.Decls[:len(file.Decls)-1], Body: body, Info: newInfo()}
 	var shown *ast.ExprStmt
 	if n := len(body.List); last && n > 0 {
 		shown, _ = body.List[n-1].(*ast.ExprStmt)
 	}
-	if errs := s.lateMethods(funcs, file); len(errs) > 0 {
-		return nil, errs
-	}
-
 	words, own := map[string]bool{}, map[string]bool{}
 	ast.Inspect(file, func(n ast.Node) bool {
 		if id, ok := n.(*ast.Ident); ok {
@@ -213,6 +217,12 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 	if len(errs) > 0 {
 		return nil, errs
 	}
+	if errs = s.lateMethods(ch, part); len(errs) > 0 {
+		return nil, errs
+	}
+	if errs = s.deadMethods(ch.Info); len(errs) > 0 {
+		return nil, errs
+	}
 	errs = dropped(ch.Info, s.fset, file, shown)
 	if len(errs) > 0 {
 		return nil, errs
@@ -222,7 +232,7 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 		body.List = body.List[:len(body.List)-1]
 	}
 	for _, n := range topNames(file) {
-		if o := s.pkg.Scope().Lookup(n); o != nil {
+		if o := s.pkg.Scope().Lookup(n); o != nil && !strings.Contains(n, lateMark) {
 			ch.declared = append(ch.declared, o)
 		}
 	}
@@ -274,28 +284,6 @@ func topNames(f *ast.File) []string {
 		}
 	}
 	return out
-}
-
-// lateMethods refuses methods of types that an earlier cell declared.
-func (s *Session) lateMethods(funcs []*ast.FuncDecl, f *ast.File) ErrorList {
-	own := map[string]bool{}
-	for _, n := range topNames(f) {
-		own[n] = true
-	}
-	var errs ErrorList
-	for _, fd := range funcs {
-		if fd.Recv == nil || len(fd.Recv.List) != 1 {
-			continue
-		}
-		name := baseName(fd.Recv.List[0].Type)
-		if name == "" || own[name] || s.visible[name] == nil {
-			continue
-		}
-		e := errorAt(s.fset.Position(fd.Name.Pos()), "not supported in cells: a method of %s, which an earlier cell declared", name)
-		e.Hint = "declare the type and its methods in one cell"
-		errs = append(errs, e)
-	}
-	return errs
 }
 
 func baseName(x ast.Expr) string {

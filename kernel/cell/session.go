@@ -31,6 +31,7 @@ type Session struct {
 	imports map[string]*types.Package // by path: what lib gave
 	known   map[types.Object]bool     // everything that cells ever declared at their top level
 	funcs   map[*types.Func]*funcEffects
+	dead    map[*types.Func]bool // methods that only a refused cell declared
 }
 
 // NewSession returns a session in which nothing has been declared yet.
@@ -43,6 +44,7 @@ func NewSession(lib Library) *Session {
 		imports: map[string]*types.Package{},
 		known:   map[types.Object]bool{},
 		funcs:   map[*types.Func]*funcEffects{},
+		dead:    map[*types.Func]bool{},
 	}
 }
 
@@ -85,12 +87,18 @@ func (s *Session) importPath(path string) (*types.Package, error) {
 // Chunk is a checked part of a cell. The variables that Body declares at its top level belong to the session.
 type Chunk struct {
 	Funcs    []*ast.FuncDecl // functions and methods
+	Methods  []Method        // methods of earlier cells' types that get a new text
 	Body     *ast.BlockStmt  // the statements; its last may be Last
 	Last     ast.Expr        // the expression to show, or nil; not in Body
 	Globals  []*types.Var    // what Body declares at its top level, in order
 	Info     *types.Info
+	Decls    []ast.Decl     // types, constants, functions and methods, as they stand in the text
 	declared []types.Object // types, constants, functions
+	late     []Method
 }
+
+// Declared returns the types, constants and functions that the chunk declares, in order.
+func (ch *Chunk) Declared() []types.Object { return ch.declared }
 
 // Checked is a cell that Go accepts.
 type Checked struct {

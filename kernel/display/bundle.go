@@ -76,12 +76,17 @@ func Publish(b Bundle) {
 	send(b)
 }
 
-// Show publishes a value.
-func Show(v any) error {
+// Text writes a value as fmt.Print would, those of types that cells declared included.
+func Text(v any) string {
 	sink.Lock()
 	text := sink.text
 	sink.Unlock()
-	b, err := Of(v, text(v))
+	return text(v)
+}
+
+// Show publishes a value.
+func Show(v any) error {
+	b, err := Of(v, Text(v))
 	if err == nil {
 		Publish(b)
 	}

@@ -34,6 +34,11 @@ func newEvaluator(s evaluatorSetup) Evaluator {
 
 // Run implements Evaluator.
 func (c *closures) Run(ch *cell.Chunk) ([]Shown, int, error) {
+	for _, m := range ch.Methods {
+		if err := c.m.SetMethod(m.Func, m.Decl, ch.Info, c.session.Fset()); err != nil {
+			return nil, 0, c.runError(err)
+		}
+	}
 	res, err := c.m.Run(eval.Chunk{
 		Funcs: ch.Funcs, Body: ch.Body, Last: ch.Last, Globals: ch.Globals,
 		Info: ch.Info, Fset: c.session.Fset(), Pkg: c.session.Pkg(),

@@ -5,6 +5,7 @@ import (
 	"go/token"
 	"go/types"
 	"reflect"
+	"sync/atomic"
 	"unsafe"
 )
 
@@ -148,7 +149,7 @@ func (f *fnc) selectStmt(s *ast.SelectStmt, lab *label) exec {
 	}
 	brk, _ := labels(lab)
 	m, at := f.m, f.site(s.Pos())
-	turn := 0
+	var turn atomic.Int64
 	leave := func(c ctl) ctl {
 		if c == doBreak || c == brk {
 			return next
@@ -170,8 +171,7 @@ func (f *fnc) selectStmt(s *ast.SelectStmt, lab *label) exec {
 		}
 		first := 0
 		if len(cases) > 0 {
-			turn++
-			first = (turn >> 6) % len(cases)
+			first = int(turn.Add(1)>>6) % len(cases)
 		}
 		for k := range cases {
 			i := (first + k) % len(cases)

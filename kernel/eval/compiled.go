@@ -129,6 +129,11 @@ func (m *Machine) compiledMethod(fn *types.Func, named *types.Named, pos token.P
 	}
 	sig := fn.Signature()
 	c, lay := m.newCode(fn.Name(), types.NewSignatureType(nil, nil, nil, sig.Params(), sig.Results(), sig.Variadic()), recv)
+	if n := namedOf(recv); n != nil && n.Obj().Pkg() != nil {
+		if v, ok := m.fronts[n.Obj().Pkg().Path()+"."+n.Obj().Name()+"."+fn.Name()]; ok {
+			meth.Func = v
+		}
+	}
 	c.finish(lay, m.methodBody(c, ti.rt, meth))
 	m.codes[key] = c
 	return c

@@ -48,8 +48,10 @@ func deferring(run exec) exec {
 
 // call runs a deferred call; p is the panic that unwinds the function, if there is one.
 func (d *deferred) call(fr *frame, p *Panic) {
-	if d.bare {
-		fr.recovered()
+	if d.bare { // called by a panic it is not called by a deferred function
+		if p == nil {
+			fr.recovered()
+		}
 		return
 	}
 	nf := d.nf

@@ -2,6 +2,7 @@ package eval
 
 import (
 	"go/ast"
+	"go/constant"
 	"go/token"
 	"go/types"
 	"unsafe"
@@ -23,6 +24,11 @@ func (f *fnc) binary(e *ast.BinaryExpr) *ex {
 		x := f.expr(e.X)
 		if x.ti != ti {
 			x = f.convert(x, ti, e.Pos())
+		}
+		if v := f.u.info.Types[e.Y].Value; v != nil {
+			if n, ok := constant.Uint64Val(constant.ToInt(v)); ok {
+				return &ex{ti: ti, fn: f.shift(e.Op, x, f.constEx(e.Y.Pos(), constant.MakeUint64(n), types.Typ[types.Uint64]), e.Y.Pos())}
+			}
 		}
 		return &ex{ti: ti, fn: f.shift(e.Op, x, f.expr(e.Y), e.Y.Pos())}
 	}

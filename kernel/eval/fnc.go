@@ -33,7 +33,7 @@ type fnc struct {
 	hoist  map[ast.Expr]*ex
 	labels map[string]*label
 	nlabel *int
-	after  []exec  // before return: results from own memory to the frame
+	after  []exec // before return: results from own memory to the frame
 }
 
 type locKind uint8

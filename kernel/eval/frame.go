@@ -75,7 +75,7 @@ type code struct {
 	clears  []uintptr // pointer words to clear before a frame is used again
 	pool    bool
 	done    bool
-	native  reflect.Value  // the compiled function, for the shapes that can be called without a frame
+	native  reflect.Value // the compiled function, for the shapes that can be called without a frame
 }
 
 // enter returns a frame for a call.

@@ -11,6 +11,7 @@ import (
 	"go/types"
 	"os"
 	"path/filepath"
+	"reflect"
 	"runtime"
 	"sort"
 	"strings"
@@ -250,6 +251,10 @@ func runProgram(name, src string, limit time.Duration, combined bool) (out strin
 		errOut = &stdout
 	}
 	m := eval.New(eval.Config{Packages: tables, Sources: w.sources, Stdout: &stdout, Stderr: errOut,
+		Fronts: map[string]reflect.Value{
+			"os.Exit":            reflect.ValueOf(func(n int) { panic(fmt.Sprint("exit ", n)) }),
+			"runtime.Breakpoint": reflect.ValueOf(func() { panic("breakpoint") }),
+		},
 		GoPanic: func(p *eval.Panic) { fmt.Fprintln(&stderr, "panic in a goroutine:", p.Message(), p.Position()) }})
 	done := make(chan error, 1)
 	go func() {

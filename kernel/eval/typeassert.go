@@ -2,6 +2,7 @@ package eval
 
 import (
 	"go/ast"
+	"go/constant"
 	"go/token"
 	"go/types"
 	"reflect"
@@ -321,7 +322,13 @@ func (f *fnc) switchStmt(s *ast.SwitchStmt, lab *label) exec {
 		var c clause
 		for _, e := range cl.List {
 			if s.Tag == nil {
-				c.tests = append(c.tests, as[bool](f.expr(e)))
+				x := f.expr(e)
+				if x.ti.rep != repBool {
+					yes := f.constEx(e.Pos(), constant.MakeBool(true), types.Typ[types.Bool])
+					c.tests = append(c.tests, f.compareEx(token.EQL, yes, x, e.Pos()))
+					continue
+				}
+				c.tests = append(c.tests, as[bool](x))
 				continue
 			}
 			c.tests = append(c.tests, f.compareEx(token.EQL, tag.x, f.expr(e), e.Pos()))

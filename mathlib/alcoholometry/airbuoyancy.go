@@ -62,15 +62,3 @@ func airLift(function string, kg float64, s Strength, t quantity.Temperature) (f
 	}
 	return (1 - AirKgM3/rho) / (1 - AirKgM3/WeightsKgM3), nil
 }
-
-// densityFor returns the density in vacuum, kg/m³, under another function's name.
-func densityFor(function string, s Strength, t quantity.Temperature) (float64, error) {
-	if !s.set {
-		return 0, &UnsetError{Func: function, Param: "the strength"}
-	}
-	if err := checkState(function, s.w, t); err != nil {
-		return 0, err
-	}
-	a := isothermAt(t.C())
-	return a.rho(s.w), nil
-}

@@ -9,11 +9,15 @@ import "swanneck/mathlib/quantity"
 // Source: OIML R 22 (1975), general formula. Agrees with the measurements of the National Bureau of Standards (1913)
 // within 0.1 kg/m³ from 10 to 40 °C, and with the formula of Bettin and Spieweck (1990) within 0.005 kg/m³ at 20 °C.
 func DensityKgM3(s Strength, t quantity.Temperature) (float64, error) {
-	const fn = "alcoholometry.DensityKgM3"
+	return densityFor("alcoholometry.DensityKgM3", s, t)
+}
+
+// densityFor returns the density in vacuum, kg/m³, under another function's name.
+func densityFor(function string, s Strength, t quantity.Temperature) (float64, error) {
 	if !s.set {
-		return 0, &UnsetError{Func: fn, Param: "the strength"}
+		return 0, &UnsetError{Func: function, Param: "the strength"}
 	}
-	if err := checkState(fn, s.w, t); err != nil {
+	if err := checkState(function, s.w, t); err != nil {
 		return 0, err
 	}
 	a := isothermAt(t.C())

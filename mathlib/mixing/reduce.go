@@ -17,7 +17,7 @@ type Reduction struct {
 	WaterTemp quantity.Temperature // of the water; 20 °C unless WaterAt was given
 
 	Result       alcoholometry.Spirit // what comes of it; at 20 °C unless ResultAt was given
-	ContractionL float64              // volume lost: spirit and water less result, L, all three at Result.Temp
+	ContractionL float64              // volume lost: spirit and water less result, L, all three at Result.Temp (at 0 °C if that is colder)
 
 	// WarmingC is by how much the heat of mixing alone warms the tank, °C, beyond what putting together a warm and a cold
 	// liquid gives, if no heat gets out. An estimate, good to about 10 %: see HeatOfMixingKJ.

@@ -109,9 +109,17 @@ func Figure(x, plusMinus, within float64) string {
 	return s
 }
 
-// Show shows a value at this point of the cell: a number, a table of rows, a chart.
-func Show(value any) {
-	if err := display.Show(value); err != nil {
-		panic(&Stop{err.Error()})
+// Show shows values at this point of the cell: a number, a table of rows, a chart. Several stand on one line, as text.
+func Show(values ...any) {
+	if len(values) == 1 {
+		if err := display.Show(values[0]); err != nil {
+			panic(&Stop{err.Error()})
+		}
+		return
 	}
+	texts := make([]string, len(values))
+	for i, v := range values {
+		texts[i] = display.Text(v)
+	}
+	display.Publish(display.Bundle{display.Plain: strings.Join(texts, " ")})
 }

@@ -23,6 +23,7 @@ const (
 type commands struct {
 	Run      runCommand      `cmd:"" help:"Run a worksheet and leave the executed notebook and a report."`
 	Eval     evalCommand     `cmd:"" help:"Run code as one cell and print what it shows."`
+	Export   exportCommand   `cmd:"" help:"Write a worksheet as a Go program that prints the same results."`
 	Version  versionCommand  `cmd:"" help:"Print the versions of the program, the math and its sources."`
 	Licences licencesCommand `cmd:"" help:"Print the notices of everything that is built in."`
 }
