@@ -47,6 +47,7 @@ type Content struct {
 // evaluatorSetup is what an evaluator is made with.
 type evaluatorSetup struct {
 	content        Content
+	library        cell.Library
 	session        *cell.Session
 	stdout, stderr io.Writer
 	clock          time.Time

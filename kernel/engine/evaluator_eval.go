@@ -10,16 +10,23 @@ import (
 
 	"swanneck/kernel/cell"
 	"swanneck/kernel/eval"
+	"swanneck/kernel/sources"
 )
 
 // closures is the evaluator of kernel/eval. This is the one file that imports it.
 type closures struct {
 	m       *eval.Machine
 	session *cell.Session
+	sources func() map[string]*sources.Checked // what the library gives as source; nil if it gives none
 }
 
 func newEvaluator(s evaluatorSetup) Evaluator {
 	c := &closures{session: s.session}
+	if l, ok := s.library.(interface {
+		Sources() map[string]*sources.Checked
+	}); ok {
+		c.sources = l.Sources
+	}
 	c.m = eval.New(eval.Config{
 		Packages: packages(s),
 		Stdout:   s.stdout,
@@ -34,6 +41,11 @@ func newEvaluator(s evaluatorSetup) Evaluator {
 
 // Run implements Evaluator.
 func (c *closures) Run(ch *cell.Chunk) ([]Shown, int, error) {
+	if c.sources != nil {
+		for path, s := range c.sources() {
+			c.m.AddSource(path, &eval.Source{Pkg: s.Pkg, Files: s.Files, Info: s.Info, Fset: s.Fset})
+		}
+	}
 	for _, m := range ch.Methods {
 		if err := c.m.SetMethod(m.Func, m.Decl, ch.Info, c.session.Fset()); err != nil {
 			return nil, 0, c.runError(err)

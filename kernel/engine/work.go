@@ -47,10 +47,11 @@ func work(c Content) error {
 
 	w := &workerSide{pipe: p}
 	go w.watchMemory(hello.Setup.MemoryMiB)
-	session := cell.NewSession(c.Library())
+	library := c.Library()
+	session := cell.NewSession(library)
 	w.session = session
 	w.eval = newEvaluator(evaluatorSetup{
-		content: c, session: session,
+		content: c, library: library, session: session,
 		stdout: w.stream("stdout"), stderr: w.stream("stderr"),
 		clock: time.Unix(0, hello.Setup.Clock).UTC(), seed: hello.Setup.Seed,
 		crash: w.crash,

@@ -93,10 +93,15 @@ func (f *fnc) builtin(name string, a []*ex, e *ast.CallExpr) *ex {
 	case "delete":
 		t := core(a[0].ti.T).(*types.Map)
 		kind, _, kt, _ := f.m.mapKind(t)
-		m, k := as[unsafe.Pointer](a[0]), f.keyRef(f.assignTo(a[1], t.Key(), pos), kt, at)
+		m, k := as[unsafe.Pointer](a[0]), f.ref(f.assignTo(a[1], t.Key(), pos))
+		check := kt.check(kind, at)
 		return effect(func(fr *frame) {
 			w := m(fr)
-			kind.del(w, k(fr))
+			q := k(fr)
+			if check != nil {
+				check(fr, w, q)
+			}
+			kind.del(w, q)
 		})
 	case "clear":
 		switch t := core(a[0].ti.T).(type) {

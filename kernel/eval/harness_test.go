@@ -284,7 +284,11 @@ func runProgram(name, src string, limit time.Duration, combined bool) (out strin
 }
 
 func TestConformance(t *testing.T) {
-	files, _ := filepath.Glob("../../testdata/conformance/*/*.go")
+	dir := "../../testdata/conformance"
+	if d := os.Getenv("EVAL_DIR"); d != "" {
+		dir = d
+	}
+	files, _ := filepath.Glob(dir + "/*/*.go")
 	if only := os.Getenv("EVAL_ONLY"); only != "" {
 		files = []string{only}
 	}
@@ -301,7 +305,7 @@ func TestConformance(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		name, _ := filepath.Rel("../../testdata/conformance", file)
+		name, _ := filepath.Rel(dir, file)
 		got, err := runProgram(file, string(src), 20*time.Second, false)
 		var u *eval.Unsupported
 		switch {

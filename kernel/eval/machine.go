@@ -109,14 +109,7 @@ func New(cfg Config) *Machine {
 	ch := make(chan struct{})
 	m.stopCh.Store(&ch)
 	for _, s := range cfg.Sources {
-		u := &unit{m, s.Info, s.Fset, s.Pkg}
-		for _, f := range s.Files {
-			for _, d := range f.Decls {
-				if fd, ok := d.(*ast.FuncDecl); ok {
-					m.addDecl(u, fd)
-				}
-			}
-		}
+		m.declareSource(s)
 	}
 	return m
 }

@@ -162,7 +162,7 @@ func (ti *TypeRec) hashFields() func(p unsafe.Pointer) {
 func checkHash(v any) {
 	if b, ok := Unbox(v); ok {
 		if !b.T.comp {
-			panic(runtimeError("hash of unhashable type " + b.T.Name()))
+			panic(unhashable(b.T.Name()))
 		}
 		if h := b.T.hashable(); h != nil {
 			h(b.ptr())
@@ -173,22 +173,34 @@ func checkHash(v any) {
 		return
 	}
 	if rt := reflect.TypeOf(v); !rt.Comparable() {
-		panic(runtimeError("hash of unhashable type " + rt.String()))
+		panic(unhashable(rt.String()))
 	}
 }
 
-// keyRef compiles a key for a lookup.
-func (f *fnc) keyRef(k *ex, kt *TypeRec, at *site) ptrFn {
-	p := f.ref(k)
+// unhashable is thrown with the name of a type; what Go says of it depends on whether the map is empty.
+type unhashable string
+
+// check compiles the test of a key that may hold what cannot be compared; nil if none is needed.
+func (kt *TypeRec) check(kind mapKind, at *site) func(fr *frame, m, key unsafe.Pointer) {
 	h := kt.hashable()
 	if h == nil {
-		return p
+		return nil
 	}
-	return func(fr *frame) unsafe.Pointer {
-		q := p(fr)
-		fr.g.at = at
-		h(q)
-		return q
+	return func(fr *frame, m, key unsafe.Pointer) {
+		defer func() {
+			r := recover()
+			name, ok := r.(unhashable)
+			switch {
+			case r == nil:
+			case !ok:
+				panic(r)
+			case kind == nil || kind.size(m) > 0:
+				throw(at, "hash of unhashable type "+string(name))
+			default:
+				throwPlain(at, "hash of unhashable type: "+string(name))
+			}
+		}()
+		h(key)
 	}
 }
 
@@ -199,11 +211,16 @@ func (f *fnc) mapIndex(e *ast.IndexExpr, t *types.Map) *ex {
 
 func (f *fnc) mapGet(mx, kx *ex, t *types.Map, pos token.Pos) *ex {
 	kind, _, kt, et := f.m.mapKind(t)
-	m, k := as[unsafe.Pointer](mx), f.keyRef(kx, kt, f.site(pos))
+	m, k := as[unsafe.Pointer](mx), f.ref(kx)
+	check := kt.check(kind, f.site(pos))
 	zero := et.zero
 	find := func(fr *frame) unsafe.Pointer {
 		w := m(fr)
-		p := kind.get(w, k(fr))
+		q := k(fr)
+		if check != nil {
+			check(fr, w, q)
+		}
+		p := kind.get(w, q)
 		if p == nil {
 			return zero
 		}
@@ -245,13 +262,18 @@ func (f *fnc) mapIndexOk(e *ast.IndexExpr) ([]*ex, exec) {
 	t := core(f.typ(e.X)).(*types.Map)
 	kind, _, kt, et := f.m.mapKind(t)
 	m := as[unsafe.Pointer](f.expr(e.X))
-	k := f.keyRef(f.exprTo(e.Index, t.Key()), kt, f.site(e.Pos()))
+	k := f.ref(f.exprTo(e.Index, t.Key()))
+	check := kt.check(kind, f.site(e.Pos()))
 	bt := f.m.rec(types.Typ[types.Bool])
 	v, ok := f.temp(et), f.temp(bt)
 	cp, zero := et.copyFn(), et.zero
 	return []*ex{f.localEx(et, v), f.localEx(bt, ok)}, func(fr *frame) ctl {
 		w := m(fr)
-		p := kind.get(w, k(fr))
+		q := k(fr)
+		if check != nil {
+			check(fr, w, q)
+		}
+		p := kind.get(w, q)
 		*(*bool)(fr.at(ok)) = p != nil
 		if p == nil {
 			p = zero
@@ -265,7 +287,8 @@ func (f *fnc) mapIndexOk(e *ast.IndexExpr) ([]*ex, exec) {
 func (f *fnc) mapSet(mx, kx, vx *ex, t *types.Map, pos token.Pos) exec {
 	kind, _, kt, et := f.m.mapKind(t)
 	at := f.site(pos)
-	m, k := as[unsafe.Pointer](mx), f.keyRef(f.frozen(kx), kt, at)
+	m, k := as[unsafe.Pointer](mx), f.ref(f.frozen(kx))
+	check := kt.check(nil, at)
 	v := f.assignTo(vx, et.T, pos)
 	off, in := f.temp(et), v.init()
 	return func(fr *frame) ctl {
@@ -275,6 +298,9 @@ func (f *fnc) mapSet(mx, kx, vx *ex, t *types.Map, pos token.Pos) exec {
 		in(fr, p)
 		if w == nil {
 			throwPlain(at, "assignment to entry in nil map")
+		}
+		if check != nil {
+			check(fr, w, q)
 		}
 		kind.set(w, q, p)
 		return next
@@ -301,25 +327,22 @@ func (f *fnc) mapLit(e *ast.CompositeLit, t *types.Map, ti *TypeRec) *ex {
 		pairs = append(pairs, pair{f.element2(kv.Key, t.Key()).init(), f.element2(kv.Value, t.Elem()).init()})
 	}
 	ko, vo := f.temp(kt), f.temp(et)
-	h := kt.hashable()
+	check := kt.check(nil, at)
 	rt := ti.rt
 	return &ex{ti: ti, fn: func(fr *frame) unsafe.Pointer {
 		w := newMap(rt, len(pairs))
 		for _, p := range pairs {
-			k, v := kt.scratch(fr.at(ko)), et.scratch(fr.at(vo))
+			k, v := fr.at(ko), fr.at(vo)
 			p.k(fr, k)
 			p.v(fr, v)
-			if h != nil {
-				fr.g.at = at
-				h(k)
+			if check != nil {
+				check(fr, w, k)
 			}
 			kind.set(w, k, v)
 		}
 		return w
 	}}
 }
-
-func (ti *TypeRec) scratch(p unsafe.Pointer) unsafe.Pointer { return p }
 
 func newMap(rt reflect.Type, n int) unsafe.Pointer {
 	return reflect.MakeMapWithSize(rt, n).UnsafePointer()

@@ -21,7 +21,15 @@ func writeType(b *strings.Builder, t types.Type, arg bool) {
 			b.WriteString("unsafe.Pointer")
 			return
 		}
-		b.WriteString(types.Default(t).String())
+		t, _ = types.Default(t).(*types.Basic)
+		switch t.Kind() {
+		case types.Uint8:
+			b.WriteString("uint8")
+		case types.Int32:
+			b.WriteString("int32")
+		default:
+			b.WriteString(t.Name())
+		}
 	case *types.Named:
 		if p := t.Obj().Pkg(); p != nil {
 			if arg {

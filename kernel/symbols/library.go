@@ -10,6 +10,7 @@ import (
 
 	"golang.org/x/tools/go/gcexportdata"
 
+	"swanneck/kernel/sources"
 	"swanneck/kernel/symbols/whitelist"
 )
 
@@ -19,11 +20,12 @@ type Library struct {
 	fset     *token.FileSet
 	imported map[string]*types.Package
 	complete map[string]bool
+	sources  map[string]*sources.Checked
 }
 
 // NewLibrary returns a library that has read nothing yet.
 func NewLibrary() *Library {
-	return &Library{fset: token.NewFileSet(), imported: map[string]*types.Package{}, complete: map[string]bool{}}
+	return &Library{fset: token.NewFileSet(), imported: map[string]*types.Package{}, complete: map[string]bool{}, sources: map[string]*sources.Checked{}}
 }
 
 // Import returns the types of a package.
@@ -33,6 +35,16 @@ func (l *Library) Import(path string) (*types.Package, error) {
 	}
 	if !slices.Contains(whitelist.Packages, path) {
 		return nil, fmt.Errorf("not supported in cells: import %q (%s)", path, instead(path))
+	}
+	// Type data may speak of the types of these: they come first.
+	for _, p := range sources.Declaring {
+		if err := l.source(p); err != nil {
+			return nil, err
+		}
+	}
+	if slices.Contains(sources.Paths, path) {
+		err := l.source(path)
+		return l.imported[path], err
 	}
 	data, err := TypeData(path)
 	if err != nil {
@@ -45,6 +57,22 @@ func (l *Library) Import(path string) (*types.Package, error) {
 	l.complete[path] = true
 	return p, nil
 }
+
+// source checks a package that is given as source, once.
+func (l *Library) source(path string) error {
+	if l.complete[path] {
+		return nil
+	}
+	c, err := sources.Check(path, l)
+	if err != nil {
+		return err
+	}
+	l.imported[path], l.complete[path], l.sources[path] = c.Pkg, true, c
+	return nil
+}
+
+// Sources returns the packages that were given as source so far, by path.
+func (l *Library) Sources() map[string]*sources.Checked { return l.sources }
 
 // Ready returns the path of a package whose name stands in every cell without an import.
 func (l *Library) Ready(name string) (string, bool) {

@@ -7,13 +7,13 @@ func Insert[S ~[]E, E any](s S, i int, v ...E) S {
 		return s
 	}
 	n := len(s) + len(v)
+	var r S
 	if n > cap(s) {
-		r := roomFor(s[:i], n)
-		r = append(r, v...)
-		return append(r, tail...)
+		r = stretch(s, n)
+	} else {
+		r = s[:n]
+		v = append([]E(nil), v...) // it may be a part of s
 	}
-	v = append([]E(nil), v...) // it may be a part of s
-	r := s[:n]
 	copy(r[i+len(v):], tail)
 	copy(r[i:], v)
 	return r
@@ -24,13 +24,13 @@ func Replace[S ~[]E, E any](s S, i, j int, v ...E) S {
 	_ = s[i:j]
 	tail := s[j:]
 	n := i + len(v) + len(tail)
+	var r S
 	if n > cap(s) {
-		r := roomFor(s[:i], n)
-		r = append(r, v...)
-		return append(r, tail...)
+		r = stretch(s, n)
+	} else {
+		r = s[:n]
+		v = append([]E(nil), v...) // it may be a part of s
 	}
-	v = append([]E(nil), v...) // it may be a part of s
-	r := s[:n]
 	copy(r[i+len(v):], tail)
 	copy(r[i:], v)
 	if n < len(s) {
@@ -39,11 +39,10 @@ func Replace[S ~[]E, E any](s S, i, j int, v ...E) S {
 	return r
 }
 
-// roomFor returns a copy of s with room for n elements or more.
-func roomFor[S ~[]E, E any](s S, n int) S {
-	r := make(S, len(s), max(n, len(s)+len(s)/4))
-	copy(r, s)
-	return r
+// stretch returns a copy of s, and of what stands behind its end, that is n > cap(s) long. It has the capacity that
+// append gives.
+func stretch[S ~[]E, E any](s S, n int) S {
+	return append(s[:cap(s)], make(S, n-cap(s))...)
 }
 
 // Delete takes s[i:j] out and clears what is left over at the end. It panics if j > len(s) or i > j.

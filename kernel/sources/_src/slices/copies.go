@@ -53,13 +53,7 @@ func Grow[S ~[]E, E any](s S, n int) S {
 	if n <= cap(s)-len(s) {
 		return s
 	}
-	room := len(s) + n // negative if that overflows, and make panics
-	if room > 0 {
-		room = max(room, cap(s)+cap(s)/4)
-	}
-	r := make(S, len(s), room)
-	copy(r[:cap(s)], s[:cap(s)])
-	return r
+	return append(s[:cap(s)], make(S, n-cap(s)+len(s))...)[:len(s)]
 }
 
 // Clip gives away the room behind the last element.
