@@ -16,8 +16,10 @@ type chunk struct {
 
 // arrange orders the items of a cell into chunks. Declarations come first, as in a file; but a function that uses a
 // variable which a statement of the same cell declares comes after that statement, and the statements behind it follow.
-// Methods of types that earlier cells declared (known says which names are types) come before what may call them.
-func arrange(src string, items []item, known func(name string) bool) []chunk {
+// Methods of types that earlier cells declared come before what may call them.
+//
+// The key in a composite literal T{key: …} may be a variable or a field: keys says which to take it for.
+func arrange(src string, items []item, names meaning, keys bool) []chunk {
 	definers := map[string]int{} // name → index in stmts of the last statement that declares it
 	var decls []decl
 	var stmts []item
@@ -25,7 +27,9 @@ func arrange(src string, items []item, known func(name string) bool) []chunk {
 		switch it.kind {
 		case statement:
 			for _, name := range declares(src, it) {
-				definers[name] = len(stmts)
+				if !names.outside(name) {
+					definers[name] = len(stmts)
+				}
 			}
 			stmts = append(stmts, it)
 		case importDecl, packageClause:
@@ -42,7 +46,7 @@ func arrange(src string, items []item, known func(name string) bool) []chunk {
 	late := map[string]bool{} // names of late methods
 	for i := range decls {
 		d := &decls[i]
-		if d.method != "" && !own[d.base] && known(d.base) {
+		if d.method != "" && !own[d.base] && names.isType(d.base) {
 			d.late = true
 			late[d.method] = true
 		}
@@ -50,9 +54,14 @@ func arrange(src string, items []item, known func(name string) bool) []chunk {
 	// key says when a declaration comes: at 2n after n statements, at 2n+1 after the late methods there as well.
 	key := make([]int, len(decls))
 	for i, d := range decls {
-		if d.kind == funcDecl {
+		if d.kind == funcDecl || d.kind == varDecl {
 			for w := range d.mentions {
 				if at, ok := definers[w]; ok && 2*(at+1) > key[i] {
+					key[i] = 2 * (at + 1)
+				}
+			}
+			for w := range d.keys {
+				if at, ok := definers[w]; ok && keys && 2*(at+1) > key[i] {
 					key[i] = 2 * (at + 1)
 				}
 			}
@@ -120,11 +129,18 @@ func arrange(src string, items []item, known func(name string) bool) []chunk {
 	return out
 }
 
+// meaning is what arrange must know of names.
+type meaning struct {
+	isType  func(name string) bool // of a type that an earlier cell declared
+	outside func(name string) bool // of the language, or of a package that needs no import: functions mean these
+}
+
 // decl is a declaration with what it declares and what it refers to outside itself.
 type decl struct {
 	item
 	names    map[string]bool
 	mentions map[string]bool
+	keys     map[string]bool // keys of composite literals: fields, or variables outside
 	selects  map[string]bool // names behind a dot
 	method   string          // of a method: its name
 	base     string          // and the name of its type
@@ -133,7 +149,7 @@ type decl struct {
 
 // describe parses a declaration by itself. One that does not parse declares nothing here; the check says why.
 func describe(src string, it item) decl {
-	d := decl{item: it, names: map[string]bool{}, mentions: map[string]bool{}, selects: map[string]bool{}}
+	d := decl{item: it, names: map[string]bool{}, mentions: map[string]bool{}, keys: map[string]bool{}, selects: map[string]bool{}}
 	f, err := parser.ParseFile(token.NewFileSet(), "", "package p\n"+src[it.start:it.end], 0)
 	if err != nil || len(f.Decls) != 1 {
 		return d
@@ -153,7 +169,7 @@ func describe(src string, it item) decl {
 			d.selects[n.Sel.Name] = true
 		case *ast.KeyValueExpr: // the parser resolves no keys of composite literals
 			if id, ok := n.Key.(*ast.Ident); ok {
-				d.mentions[id.Name] = true
+				d.keys[id.Name] = true
 			}
 		}
 		return true

@@ -8,6 +8,7 @@ import (
 	"go/scanner"
 	"go/token"
 	"go/types"
+	"maps"
 	"strconv"
 	"strings"
 )
@@ -44,14 +45,37 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 	if errs := s.imported(c, src, items, p, extra); len(errs) > 0 {
 		return nil, errs.tidy()
 	}
-	parts := arrange(src, items, func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok })
 	if program {
-		parts = []chunk{wholeProgram(items)}
+		if err := s.checkParts(c, src, []chunk{wholeProgram(items)}, p, extra, true); err != nil {
+			return nil, err
+		}
+		return c, nil
 	}
-	var errs ErrorList
+	names := meaning{
+		isType:  func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok },
+		outside: func(n string) bool { _, ready := s.lib.Ready(n); return ready || types.Universe.Lookup(n) != nil },
+	}
+	err = s.checkParts(c, src, arrange(src, items, names, false), p, extra, false)
+	if err != nil && strings.Contains(err.Error(), ": undefined: ") {
+		// Keys of composite literals may have been variables after all.
+		again := &Checked{Name: name, session: s, imports: c.imports}
+		if s.checkParts(again, src, arrange(src, items, names, true), p, extra, false) == nil {
+			return again, nil
+		}
+	}
+	if err != nil {
+		return nil, err
+	}
+	return c, nil
+}
+
+// checkParts checks the chunks of a cell one after the other; each sees what those before it declare.
+func (s *Session) checkParts(c *Checked, src string, parts []chunk, p *places, imported map[string]types.Object, program bool) error {
+	extra := maps.Clone(imported)
 	added := map[*types.Func]bool{}
+	var errs ErrorList
 	for i, part := range parts {
-		ch, es := s.checkChunk(name, src, part, p, extra, program, i == len(parts)-1 && !program)
+		ch, es := s.checkChunk(c.Name, src, part, p, extra, program, i == len(parts)-1 && !program)
 		errs = append(errs, es...)
 		if ch == nil || len(errs) > 0 {
 			break
@@ -68,13 +92,13 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 			extra[v.Name()] = v
 		}
 	}
-	if len(errs) > 0 {
-		for m := range added { // go/types cannot take a method back; nobody may see it
-			s.dead[m] = true
-		}
-		return nil, errs.tidy()
+	if len(errs) == 0 {
+		return nil
 	}
-	return c, nil
+	for m := range added { // go/types cannot take a method back; nobody may see it
+		s.dead[m] = true
+	}
+	return errs.tidy()
 }
 
 // balanced refuses brackets without their partner, so that no item can end the function it is put into.

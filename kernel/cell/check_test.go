@@ -69,7 +69,12 @@ func TestAccepted(t *testing.T) {
 		"error put away":                             {"_, _ = strconv.Atoi(\"1\")"},
 		"println":                                    {"println(1)"},
 		"dot import":                                 {"import . \"strings\"", "ToUpper(\"a\")"},
-		"var block":                                  {"var (\n\ta, b = 1, 2\n\tc int\n)\nfunc f() int { return a + b + c }\nf()"},
+		"vars in the order of need":                  {"var a = b + 1\nvar b = f()\nfunc f() int { return 2 }\na"},
+		"var of its old self":                        {"x := 1", "var x = x + 1\nx"},
+		"field with a variable's name":               {"type T struct{ n int }\nfunc mk() T { return T{n: 1} }\nk := mk().n\nn := 2\nn + k"},
+		"key that is a variable":                     {"n := 2\nfunc mk() map[int]int { return map[int]int{n: 1} }\nmk()[2]"},
+		"builtin in a function, hidden in the body": {"func f() int { return len(\"abc\") }\nx := f()\nlen := 2\nlen + x"},
+		"var block": {"var (\n\ta, b = 1, 2\n\tc int\n)\nfunc f() int { return a + b + c }\nf()"},
 	} {
 		if _, err := run(t, cells...); err != nil {
 			t.Errorf("%s: %q: %v", name, cells, err)

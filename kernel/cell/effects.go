@@ -42,6 +42,11 @@ func (c *Checked) Effects() Effects {
 				c.session.funcs[fn] = e.function(ch.Info, fn, fd)
 			}
 		}
+		for _, d := range ch.Decls {
+			if g, ok := d.(*ast.GenDecl); ok {
+				e.walk(ch.Info, g, &e.body)
+			}
+		}
 		e.walk(ch.Info, ch.Body, &e.body)
 		if ch.Last != nil {
 			e.walk(ch.Info, ch.Last, &e.body)

@@ -110,7 +110,8 @@ type Checked struct {
 }
 
 // Commit makes visible to later cells what the first chunks of a cell declared, and of the chunk after them what its
-// first statements declared. A cell that ran to its end commits with (len(Chunks), 0).
+// first statements declared. A cell that ran to its end commits with (len(Chunks), 0); a chunk whose package variables
+// could not all be set up, with -1 statements, declares nothing.
 func (c *Checked) Commit(chunks, statements int) {
 	put := func(o types.Object) {
 		if o.Name() != "_" && o.Name() != "init" {
@@ -123,6 +124,9 @@ func (c *Checked) Commit(chunks, statements int) {
 	}
 	for i, ch := range c.Chunks {
 		if i > chunks {
+			return
+		}
+		if i == chunks && statements < 0 {
 			return
 		}
 		for _, o := range ch.declared {

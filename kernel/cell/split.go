@@ -1,9 +1,12 @@
 package cell
 
 import (
+	"go/ast"
 	"go/parser"
 	"go/scanner"
 	"go/token"
+	"slices"
+	"strings"
 )
 
 // kind says what an item of a cell is.
@@ -16,6 +19,7 @@ const (
 	constDecl
 	funcDecl
 	packageClause
+	varDecl // a var declaration that stands before every statement
 )
 
 // item is a stretch of a cell that ends at the top level, at a semicolon or the end of a line.
@@ -74,7 +78,50 @@ func split(src string, lexemes []lexeme) []item {
 		}
 	}
 	flush(len(lexemes), len(src))
+	leadingVars(src, items)
 	return items
+}
+
+// leadingVars makes declarations of the var items that stand before the first statement, as if they stood in a file: in
+// the order of what they need. One that names itself in its value means the variable of an earlier cell, and stays a
+// statement, and so does all behind it.
+func leadingVars(src string, items []item) {
+	for i := range items {
+		it := &items[i]
+		if it.kind != statement {
+			continue
+		}
+		text := src[it.start:it.end]
+		if !strings.HasPrefix(text, "var") {
+			return
+		}
+		f, err := parser.ParseFile(token.NewFileSet(), "", "package p\n"+text, parser.SkipObjectResolution)
+		if err != nil || len(f.Decls) != 1 {
+			return
+		}
+		itself := false
+		ast.Inspect(f, func(n ast.Node) bool {
+			if s, ok := n.(*ast.ValueSpec); ok {
+				for _, v := range s.Values {
+					ast.Inspect(v, func(n ast.Node) bool {
+						if id, ok := n.(*ast.Ident); ok && isOneOf(id.Name, s.Names) {
+							itself = true
+						}
+						return true
+					})
+				}
+			}
+			return true
+		})
+		if itself {
+			return
+		}
+		it.kind = varDecl
+	}
+}
+
+func isOneOf(name string, ids []*ast.Ident) bool {
+	return slices.ContainsFunc(ids, func(id *ast.Ident) bool { return id.Name == name })
 }
 
 // header says whether a statement, behind its labels, is of a kind whose head may hold semicolons.

@@ -20,27 +20,38 @@ func (m *Machine) RunProgram(s *Source) error {
 	if err := m.Declare(Chunk{Funcs: fns, Info: s.Info, Fset: s.Fset, Pkg: s.Pkg}); err != nil {
 		return err
 	}
-	run, err := m.initializer(s)
+	start, err := m.starter(s, fns)
 	if err != nil {
 		return err
 	}
-	if err := m.protect(run); err != nil {
+	if err := start(); err != nil {
 		return err
-	}
-	for _, fd := range fns {
-		if fd.Recv == nil && (fd.Name.Name == "init" || fd.Name.Name == "main" && s.Pkg.Name() == "main") {
-			if fd.Name.Name == "main" {
-				continue
-			}
-			if err := m.call(s.Info.Defs[fd.Name].(*types.Func)); err != nil {
-				return err
-			}
-		}
 	}
 	if main, ok := s.Pkg.Scope().Lookup("main").(*types.Func); ok && s.Pkg.Name() == "main" {
 		return m.call(main)
 	}
 	return nil
+}
+
+// starter compiles what a package does before anything else runs: its variables, then its init functions.
+func (m *Machine) starter(s *Source, fns []*ast.FuncDecl) (func() error, error) {
+	vars, err := m.initializer(s)
+	if err != nil {
+		return nil, err
+	}
+	return func() error {
+		if err := m.protect(vars); err != nil {
+			return err
+		}
+		for _, fd := range fns {
+			if fd.Recv == nil && fd.Name.Name == "init" {
+				if err := m.call(s.Info.Defs[fd.Name].(*types.Func)); err != nil {
+					return err
+				}
+			}
+		}
+		return nil
+	}, nil
 }
 
 // call runs a function without parameters.

@@ -21,7 +21,7 @@ type Chunk struct {
 
 // Result says how far a chunk ran.
 type Result struct {
-	Statements int     // top-level statements completed
+	Statements int     // top-level statements completed; -1 if the package variables were not all set up
 	Values     []Value // of Last
 }
 
@@ -91,11 +91,15 @@ func (m *Machine) SetMethod(fn *types.Func, d *ast.FuncDecl, info *types.Info, f
 	})
 }
 
-// Run declares a chunk's functions, runs its statements one after the other and evaluates its last expression. The
+// Run declares a chunk's functions, sets up what the package level of it declares, runs its statements one after the other and evaluates its last expression. The
 // error is an *Unsupported, before anything ran, or a *Failure.
 func (m *Machine) Run(c Chunk) (Result, error) {
 	m.resume()
 	if err := m.Declare(c); err != nil {
+		return Result{}, err
+	}
+	start, err := m.starter(&Source{Pkg: c.Pkg, Info: c.Info, Fset: c.Fset}, c.Funcs)
+	if err != nil {
 		return Result{}, err
 	}
 	var stmts []exec
@@ -108,7 +112,7 @@ func (m *Machine) Run(c Chunk) (Result, error) {
 	var body exec
 	var done int
 	var vals []Value
-	err := m.compile(c.Fset, func() {
+	err = m.compile(c.Fset, func() {
 		for _, v := range c.Globals {
 			m.globalVar(v)
 		}
@@ -142,6 +146,9 @@ func (m *Machine) Run(c Chunk) (Result, error) {
 	})
 	if err != nil {
 		return Result{}, err
+	}
+	if err := start(); err != nil {
+		return Result{Statements: -1}, err
 	}
 	err = m.protect(func() {
 		g := m.main

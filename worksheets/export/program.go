@@ -2,7 +2,9 @@ package export
 
 import (
 	"fmt"
+	"go/ast"
 	"go/format"
+	"go/token"
 	"go/types"
 	"slices"
 	"strings"
@@ -120,10 +122,20 @@ func (w *writer) cell(c *cell.Checked, src string) (string, error) {
 	for i := range c.Chunks {
 		ch := &c.Chunks[i]
 		t := &chunkText{w: w, ch: ch, src: src, fset: w.session.Fset(), lines: lineStarts(src)}
+		vars := slices.Clone(ch.Globals)
 		for _, o := range ch.Declared() {
-			w.names[o] = w.unique(o.Name())
+			if v, ok := o.(*types.Var); ok {
+				vars = append(vars, v)
+			} else {
+				w.names[o] = w.unique(o.Name())
+			}
 		}
-		for _, v := range ch.Globals {
+		for _, fd := range ch.Funcs {
+			if fd.Recv == nil && fd.Name.Name == "init" {
+				w.names[ch.Info.Defs[fd.Name]] = w.unique("setUp")
+			}
+		}
+		for _, v := range vars {
 			if v.Name() == "_" {
 				continue
 			}
@@ -135,11 +147,27 @@ func (w *writer) cell(c *cell.Checked, src string) (string, error) {
 			fmt.Fprintf(&w.vars, "var %s %s\n", w.names[v], typ)
 		}
 		for _, d := range ch.Decls {
+			if g, ok := d.(*ast.GenDecl); ok && g.Tok == token.VAR {
+				continue // set below, in the cell's turn
+			}
 			text, err := t.node(d)
 			if err != nil {
 				return "", err
 			}
 			fmt.Fprintf(&w.decls, "\n%s\n", text)
+		}
+		for _, in := range ch.Info.InitOrder {
+			text, err := t.node(in.Rhs)
+			if err != nil {
+				return "", err
+			}
+			fmt.Fprintf(&body, "%s = %s\n", t.lhs(in.Lhs), text)
+		}
+		for _, fd := range ch.Funcs {
+			if fd.Recv == nil && fd.Name.Name == "init" {
+				o := ch.Info.Defs[fd.Name]
+				fmt.Fprintf(&body, "%s()\n", w.names[o])
+			}
 		}
 		for _, s := range ch.Body.List {
 			text, err := t.statement(s)

@@ -129,6 +129,18 @@ func (t *chunkText) vars(d *ast.GenDecl) (string, error) {
 	return b.String(), nil
 }
 
+// lhs lists what variables are called, for an assignment.
+func (t *chunkText) lhs(vars []*types.Var) string {
+	names := make([]string, len(vars))
+	for i, v := range vars {
+		names[i] = v.Name()
+		if n, ok := t.w.names[v]; ok {
+			names[i] = n
+		}
+	}
+	return strings.Join(names, ", ")
+}
+
 // name returns what an identifier is called in the program.
 func (t *chunkText) name(id *ast.Ident) string {
 	o := t.ch.Info.Defs[id]
