@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"time"
 
 	"swanneck/kernel/display"
@@ -121,33 +122,28 @@ func (e *Engine) Forget() error {
 	return err
 }
 
-// restore starts a worker and replays. It writes into f what it did.
+// restore starts a worker and replays. A cell that does not succeed this time is left out from here on; if it takes the
+// worker with it, the replay begins again without it. What was done is written into f.
 func (e *Engine) restore(ctx context.Context, f *Failure) error {
-	w, err := startWorker(e.opts)
-	if err != nil {
-		return err
-	}
-	var kept []request
 	var lost []string
-	for _, r := range e.done {
-		g, dead, err := e.runIn(ctx, w, r, muted{}, true)
+	for {
+		w, err := startWorker(e.opts)
 		if err != nil {
 			return err
 		}
-		switch {
-		case dead:
-			_ = w.end()
-			if w, err = startWorker(e.opts); err != nil {
-				return err
-			}
-			return fmt.Errorf("engine: %s succeeded before and ended its worker when it was replayed: %w", r.name, g)
-		case g != nil:
-			lost = append(lost, r.name)
-		default:
-			kept = append(kept, r)
+		again, err := e.replay(ctx, w, &lost)
+		if err != nil {
+			return errors.Join(err, w.end())
+		}
+		if !again {
+			e.worker = w
+			break
+		}
+		if err := w.end(); err != nil {
+			return err
 		}
 	}
-	e.worker, e.done = w, kept
+	kept := e.done
 	if f != nil {
 		switch {
 		case len(lost) > 0:
@@ -161,6 +157,27 @@ func (e *Engine) restore(ctx context.Context, f *Failure) error {
 		}
 	}
 	return nil
+}
+
+// replay runs the cells that had succeeded, muted. again says that the worker was lost.
+func (e *Engine) replay(ctx context.Context, w *worker, lost *[]string) (again bool, err error) {
+	for i := 0; i < len(e.done); {
+		r := e.done[i]
+		f, dead, err := e.runIn(ctx, w, r, muted{}, true)
+		if err != nil {
+			return false, err
+		}
+		if f == nil {
+			i++
+			continue
+		}
+		*lost = append(*lost, r.name)
+		e.done = slices.Delete(e.done, i, i+1)
+		if dead {
+			return true, nil
+		}
+	}
+	return false, nil
 }
 
 type muted struct{}

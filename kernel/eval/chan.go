@@ -26,7 +26,7 @@ func (m *Machine) recv(c reflect.Value) (reflect.Value, bool) {
 	}
 	i, v, ok := reflect.Select([]reflect.SelectCase{{Dir: reflect.SelectRecv, Chan: c}, m.stopCase()})
 	if i == 1 {
-		panic(stopped)
+		panic(m.halted())
 	}
 	return v, ok
 }
@@ -80,7 +80,7 @@ func (f *fnc) send(s *ast.SendStmt) exec {
 		ch, val := chanOf(rt, w), reflect.NewAt(et, q).Elem()
 		if !ch.TrySend(val) {
 			if i, _, _ := reflect.Select([]reflect.SelectCase{{Dir: reflect.SelectSend, Chan: ch, Send: val}, m.stopCase()}); i == 1 {
-				panic(stopped)
+				panic(m.halted())
 			}
 		}
 		return next
@@ -167,7 +167,7 @@ func (f *fnc) selectStmt(s *ast.SelectStmt, lab *label) exec {
 			}
 		}
 		if m.stop.Load() {
-			panic(stopped)
+			panic(m.halted())
 		}
 		first := 0
 		if len(cases) > 0 {
@@ -192,7 +192,7 @@ func (f *fnc) selectStmt(s *ast.SelectStmt, lab *label) exec {
 		}
 		i, v, ok := reflect.Select(append(sc, m.stopCase()))
 		if i == len(cases) {
-			panic(stopped)
+			panic(m.halted())
 		}
 		if cases[i].val == nil {
 			cases[i].store(fr, v, ok)

@@ -122,6 +122,11 @@ func (m *Machine) compiledMethod(fn *types.Func, named *types.Named, pos token.P
 	if c := m.codes[key]; c != nil {
 		return c
 	}
+	if named != nil && isAtomicPointer(named) {
+		c := m.atomicMethod(fn, named, pos)
+		m.codes[key] = c
+		return c
+	}
 	ti := m.rec(recv)
 	meth, ok := ti.rt.MethodByName(fn.Name())
 	if !ok || !ti.pure {

@@ -209,11 +209,9 @@ func (ti *TypeRec) toIface(v any) (iface, bool) {
 		return iface{}, true
 	}
 	if b, ok := v.(Box); ok {
+		ti.bindAdapter()
 		if ti.adapter == nil {
-			ti.bindAdapter()
-			if ti.adapter == nil {
-				return iface{}, false
-			}
+			return iface{}, false
 		}
 		p := new(Box)
 		*p = b
@@ -237,19 +235,19 @@ func (ti *TypeRec) toIface(v any) (iface, bool) {
 
 // bindAdapter finds the method table for boxes held in this interface.
 func (ti *TypeRec) bindAdapter() {
-	at := ti.m.adapterType(ti)
-	if at == nil {
-		return
-	}
-	p := reflect.New(ti.rt)
-	p.Elem().Set(reflect.New(at).Elem())
-	ti.adapter = (*iface)(p.UnsafePointer()).tab
+	ti.bindTab.Do(func() {
+		at := ti.m.adapterType(ti)
+		if at == nil {
+			return
+		}
+		p := reflect.New(ti.rt)
+		p.Elem().Set(reflect.New(at).Elem())
+		ti.adapter = (*iface)(p.UnsafePointer()).tab
+	})
 }
 
 func (ti *TypeRec) needAdapter(pos token.Pos, from *TypeRec) {
-	if ti.adapter == nil {
-		ti.bindAdapter()
-	}
+	ti.bindAdapter()
 	if ti.adapter == nil {
 		refuse(pos, "%s as %s", from, ti)
 	}

@@ -188,10 +188,7 @@ func (m *Machine) goroutine(g *routine, nf *frame) {
 			return
 		}
 		if r := recover(); r != nil {
-			p := asPanic(r, g.at)
-			if p != stopped && m.cfg.GoPanic != nil {
-				m.cfg.GoPanic(p)
-			}
+			m.lost(asPanic(r, g.at))
 		}
 	}()
 	nf.code.run(nf)

@@ -118,10 +118,10 @@ func (c *code) run(fr *frame) {
 	g.depth++
 	if g.depth > g.m.maxDepth {
 		g.depth = 0
-		panic(&Panic{Value: fatalError("stack overflow: too many nested calls"), fatal: true, At: g.at})
+		panic(g.m.overflow(g.at))
 	}
 	if g.m.stop.Load() {
-		panic(stopped)
+		panic(g.m.halted())
 	}
 	c.body(fr)
 	g.depth--

@@ -1,7 +1,6 @@
 package eval
 
 import (
-	"fmt"
 	"go/ast"
 	"go/token"
 	"go/types"
@@ -9,7 +8,6 @@ import (
 	"reflect"
 	"sync"
 	"sync/atomic"
-	"unsafe"
 )
 
 // Config says what cells can reach.
@@ -44,10 +42,10 @@ type Machine struct {
 	cfg      Config
 	maxDepth int
 	stop     atomic.Bool
+	fatal    atomic.Pointer[Panic] // what brought everything to a halt
 	stopCh   atomic.Pointer[chan struct{}]
 
 	mu        sync.Mutex // held while compiling
-	compileBy atomic.Int64
 	recMu     sync.RWMutex
 	recs      map[types.Type]*TypeRec
 	recKeys   map[string][]*TypeRec
@@ -56,14 +54,13 @@ type Machine struct {
 	typeIDs   map[string][]typeAndID
 	lastID    int
 	nextID    atomic.Int64
-	hidden    map[types.Object]reflect.Type
+	hidden    sync.Map // types.Object → reflect.Type
 	fronts    map[string]reflect.Value
 	globals   map[*types.Var]varLoc
 	decls     map[*types.Func]*decl
 	codes     map[funcKey]*code
 	funcCodes map[*TypeRec]*code
 	natives   sync.Map
-	rtypes    sync.Map
 	queue     []func()
 	ctxt      *types.Context
 	pool      sync.Pool
@@ -93,7 +90,7 @@ func New(cfg Config) *Machine {
 	m := &Machine{
 		cfg: cfg, maxDepth: cfg.MaxDepth,
 		recs: map[types.Type]*TypeRec{}, recKeys: map[string][]*TypeRec{}, typeIDs: map[string][]typeAndID{},
-		hidden: map[types.Object]reflect.Type{}, fronts: map[string]reflect.Value{},
+		fronts:  map[string]reflect.Value{},
 		globals: map[*types.Var]varLoc{}, decls: map[*types.Func]*decl{}, codes: map[funcKey]*code{},
 		funcCodes: map[*TypeRec]*code{}, ctxt: types.NewContext(),
 	}
@@ -127,7 +124,7 @@ func (m *Machine) addDecl(u *unit, fd *ast.FuncDecl) *types.Func {
 func (m *Machine) borrow() *routine {
 	if m.callbacks.Add(1) > 20_000 {
 		m.callbacks.Store(0)
-		panic(&Panic{Value: fatalError("stack overflow: too many nested calls"), fatal: true})
+		panic(m.overflow(nil))
 	}
 	return m.pool.Get().(*routine)
 }
@@ -188,7 +185,25 @@ func (m *Machine) Stop() {
 	}
 }
 
+// overflow brings everything to a halt: compiled code on the way, such as package fmt, may recover from the panic.
+func (m *Machine) overflow(at *site) *Panic {
+	p := &Panic{Value: fatalError("stack overflow: too many nested calls"), fatal: true, At: at}
+	if m.fatal.CompareAndSwap(nil, p) {
+		m.Stop()
+	}
+	return m.halted()
+}
+
+// halted is what to panic with once the machine was asked to stop.
+func (m *Machine) halted() *Panic {
+	if p := m.fatal.Load(); p != nil {
+		return p
+	}
+	return stopped
+}
+
 func (m *Machine) resume() {
+	m.fatal.Store(nil)
 	m.stop.Store(false)
 	ch := make(chan struct{})
 	m.stopCh.Store(&ch)
@@ -205,9 +220,21 @@ func (e *Unsupported) Error() string { return "not supported in cells: " + e.Wha
 // compiling runs a compilation, alone, and then all it asked for.
 func (m *Machine) compiling(fn func()) {
 	m.mu.Lock()
-	defer m.mu.Unlock()
+	done := false
+	defer func() {
+		if !done { // forget what was left half-way
+			m.queue = nil
+			for k, c := range m.codes {
+				if !c.done {
+					delete(m.codes, k)
+				}
+			}
+		}
+		m.mu.Unlock()
+	}()
 	fn()
 	m.drain()
+	done = true
 }
 
 func (m *Machine) drain() {
@@ -224,7 +251,6 @@ func (m *Machine) drain() {
 func (m *Machine) compile(fset *token.FileSet, fn func()) (err error) {
 	defer func() {
 		if r := recover(); r != nil {
-			m.queue = nil
 			u, ok := r.(unsupported)
 			if !ok {
 				panic(r)
@@ -239,6 +265,3 @@ func (m *Machine) compile(fset *token.FileSet, fn func()) (err error) {
 	m.compiling(fn)
 	return nil
 }
-
-var _ = fmt.Sprint
-var _ unsafe.Pointer

@@ -119,7 +119,7 @@ type turn func(fr *frame) (c ctl, on bool)
 func (f *fnc) turn(s *ast.RangeStmt, lab *label) turn {
 	body := f.stmt(s.Body, nil)
 	brk, cont := labels(lab)
-	stop := &f.m.stop
+	stop, m := &f.m.stop, f.m
 	return func(fr *frame) (ctl, bool) {
 		if c := body(fr); c != next && c != doContinue && c != cont {
 			if c == doBreak || c == brk {
@@ -128,7 +128,7 @@ func (f *fnc) turn(s *ast.RangeStmt, lab *label) turn {
 			return c, false
 		}
 		if stop.Load() {
-			panic(stopped)
+			panic(m.halted())
 		}
 		return next, true
 	}

@@ -51,6 +51,7 @@ func (f *fnc) rangeFunc(s *ast.RangeStmt, t *types.Signature, lab *label) exec {
 	brk, cont := labels(lab)
 	at := f.site(s.X.Pos())
 	stop := &f.m.stop
+	mach := f.m
 	c.finish(lay, func(nf *frame) ctl {
 		env := (*yieldEnv)(nf.env)
 		fr, st := env.fr, env.st
@@ -65,7 +66,7 @@ func (f *fnc) rangeFunc(s *ast.RangeStmt, t *types.Signature, lab *label) exec {
 		}
 		r := body(fr)
 		if stop.Load() {
-			panic(stopped)
+			panic(mach.halted())
 		}
 		on := r == next || r == doContinue || r == cont
 		if on {

@@ -177,10 +177,13 @@ func counted(list []exec, n *int) []exec {
 func (m *Machine) protect(fn func()) (err error) {
 	ok := false
 	defer func() {
-		if ok {
-			return
+		r := any(nil)
+		if !ok {
+			r = recover()
 		}
-		r := recover()
+		if p := m.fatal.Load(); p != nil {
+			r = p
+		}
 		if r == nil {
 			return
 		}

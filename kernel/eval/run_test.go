@@ -47,10 +47,13 @@ func (c *cells) run(src string) (eval.Result, error) {
 	if i := strings.LastIndex(body, "= "); i == 0 || i > 0 && body[i-1] == '\n' {
 		body, last = body[:i], body[i+2:]
 	}
+	if last != "" {
+		body += "show(" + strings.TrimSpace(last) + ")\n"
+	}
 	text := "package main\nimport (\"fmt\"; \"strings\"; \"sort\"; \"errors\"; \"time\")\nvar _, _, _, _, _ = fmt.Sprint, strings.ToUpper, sort.Ints, errors.New, time.Now\n" +
 		decls + fmt.Sprintf("\nfunc cell%d() {\n//line cell%d:1:1\n%s\n}\n", c.n, c.n, body)
-	if last != "" {
-		text += fmt.Sprintf("func last%d() { show(%s) }\nfunc show(...any) {}\n", c.n, last)
+	if c.n == 1 {
+		text += "func show(...any) {}\n"
 	}
 	f, err := parser.ParseFile(w.fset, fmt.Sprintf("f%d.go", c.n), text, parser.SkipObjectResolution)
 	if err != nil {
@@ -63,8 +66,6 @@ func (c *cells) run(src string) (eval.Result, error) {
 			c.t.Error(err)
 		}
 	}}
-	p := types.NewPackage("main", "main")
-	_ = p
 	// Functions and types of earlier cells stay in the scope; variables are put there after their cell.
 	_ = types.NewChecker(conf, w.fset, c.pkg, info).Files([]*ast.File{f})
 	ch := eval.Chunk{Info: info, Fset: w.fset, Pkg: c.pkg}
@@ -74,12 +75,15 @@ func (c *cells) run(src string) (eval.Result, error) {
 		case !ok:
 		case fd.Name.Name == fmt.Sprintf("cell%d", c.n):
 			ch.Body = fd.Body
-		case fd.Name.Name == fmt.Sprintf("last%d", c.n):
-			ch.Last = fd.Body.List[0].(*ast.ExprStmt).X.(*ast.CallExpr).Args[0]
 		case fd.Name.Name == "show":
 		default:
 			ch.Funcs = append(ch.Funcs, fd)
 		}
+	}
+	if last != "" {
+		n := len(ch.Body.List) - 1
+		ch.Last = ch.Body.List[n].(*ast.ExprStmt).X.(*ast.CallExpr).Args[0]
+		ch.Body.List = ch.Body.List[:n]
 	}
 	for _, s := range ch.Body.List {
 		for _, id := range defined(s) {
@@ -284,5 +288,5 @@ func TestSetMethod(t *testing.T) {
 		t.Fatal(err)
 	}
 	c.ok("fmt.Print(name(T{}), T{}.Name())\n")
-	c.printed("new new")
+	c.printed("newnew")
 }

@@ -69,7 +69,7 @@ func (f *fnc) blockOf(list []ast.Stmt, run []exec) exec {
 				return c
 			}
 			if j <= i && m.stop.Load() {
-				panic(stopped)
+				panic(m.halted())
 			}
 			i = j
 		}
@@ -320,7 +320,7 @@ func (f *fnc) forStmt(s *ast.ForStmt, lab *label) exec {
 	}
 	body := f.stmt(s.Body, nil)
 	brk, cont := labels(lab)
-	stop := &f.m.stop
+	stop, m := &f.m.stop, f.m
 	return func(fr *frame) ctl {
 		if init != nil {
 			init(fr)
@@ -336,7 +336,7 @@ func (f *fnc) forStmt(s *ast.ForStmt, lab *label) exec {
 				post(fr)
 			}
 			if stop.Load() {
-				panic(stopped)
+				panic(m.halted())
 			}
 		}
 		return next

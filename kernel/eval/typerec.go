@@ -33,8 +33,8 @@ type TypeRec struct {
 	comp    bool // comparable, not looking into interfaces
 	methods sync.Map
 	tabs    sync.Map // for compiled interfaces: type word → method table
-	adapter unsafe.Pointer
-	sigRet  int
+	bindTab sync.Once
+	adapter unsafe.Pointer // for compiled interfaces: the method table of boxes
 }
 
 // Reflect returns the storage type: the type itself where it is compiled, else the type with the names of cell types
@@ -152,11 +152,11 @@ func (m *Machine) compiledType(n *types.Named) reflect.Type {
 	if m.cfg.Sources[path] != nil {
 		return nil
 	}
-	if rt := m.hidden[obj]; rt != nil {
-		return rt
+	if rt, ok := m.hidden.Load(obj); ok {
+		return rt.(reflect.Type)
 	}
 	if rt := m.bindHidden(n, syms); rt != nil {
-		m.hidden[obj] = rt
+		m.hidden.Store(obj, rt)
 		return rt
 	}
 	refuse(obj.Pos(), "type %s.%s", obj.Pkg().Name(), obj.Name())
@@ -167,7 +167,7 @@ func (m *Machine) compiledType(n *types.Named) reflect.Type {
 func (m *Machine) pure(t types.Type) bool {
 	switch t := types.Unalias(t).(type) {
 	case *types.Named:
-		return m.compiledType(t) != nil
+		return !isAtomicPointer(t) && m.compiledType(t) != nil
 	case *types.Basic:
 		return true
 	case *types.Pointer:
@@ -213,6 +213,9 @@ func (m *Machine) rtype(t types.Type, busy []*types.Named) reflect.Type {
 	case *types.Basic:
 		return basicTypes[t.Kind()]
 	case *types.Named:
+		if isAtomicPointer(t) {
+			return atomicPointer
+		}
 		if rt := m.compiledType(t); rt != nil {
 			return rt
 		}

@@ -72,5 +72,4 @@ func the[T any](v T, err error) T {
 
 func abv(pct float64) alcoholometry.Strength { return the(alcoholometry.ABV(pct)) }
 func abw(pct float64) alcoholometry.Strength { return the(alcoholometry.ABW(pct)) }
-func proof(p float64) alcoholometry.Strength { return the(alcoholometry.USProof(p)) }
 func celsius(c float64) quantity.Temperature { return the(quantity.Celsius(c)) }
