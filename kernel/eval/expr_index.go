@@ -3,7 +3,6 @@ package eval
 import (
 	"go/ast"
 	"go/types"
-	"math"
 	"unsafe"
 )
 
@@ -21,8 +20,8 @@ func (f *fnc) indexExpr(e *ast.IndexExpr) *ex {
 func core(t types.Type) types.Type { return t.Underlying() }
 
 func (f *fnc) indexEx(x *ex, i *ex, ti *TypeRec, e *ast.IndexExpr) *ex {
-	at := f.site(e.Index.Pos())
-	at.pos = e.Pos()
+	at := f.site(e.Pos())
+	at.unsigned = f.isUnsigned(e.Index)
 	idx := as[int](i)
 	switch t := core(x.ti.T).(type) {
 	case *types.Slice:
@@ -91,30 +90,17 @@ func (f *fnc) intIndex(e ast.Expr) *ex {
 	switch x.ti.rep {
 	case repInt:
 		return x
-	case repUint, repUint64, repUintptr:
-		if x.cv != nil {
-			break
-		}
-		n := count[uint64]
-		var fn func(*frame) uint64
-		switch x.ti.rep {
-		case repUint:
-			fn = count[uint](x)
-		case repUintptr:
-			fn = count[uintptr](x)
-		default:
-			fn = n(x)
-		}
-		return &ex{ti: ti, fn: func(fr *frame) int {
-			v := fn(fr)
-			if v > math.MaxInt {
-				fr.g.big = v
-				return -1
-			}
-			return int(v)
-		}}
 	}
 	return f.convert(x, ti, e.Pos())
+}
+
+// isUnsigned says whether an index has an unsigned type, so that it is not negative however its bits look.
+func (f *fnc) isUnsigned(e ast.Expr) bool {
+	if e == nil {
+		return false
+	}
+	b, ok := f.typ(e).Underlying().(*types.Basic)
+	return ok && b.Info()&types.IsUnsigned != 0
 }
 
 // sliceExpr compiles a[i:j:k].
@@ -127,6 +113,8 @@ func (f *fnc) sliceExpr(e *ast.SliceExpr) *ex {
 		}
 		return as[int](f.intIndex(b))
 	}
+	low, high, top := *at, *at, *at
+	low.unsigned, high.unsigned, top.unsigned = f.isUnsigned(e.Low), f.isUnsigned(e.High), f.isUnsigned(e.Max)
 	t := core(f.typ(e.X))
 	if b, ok := t.(*types.Basic); ok && b.Info()&types.IsString != 0 {
 		s, lo, hi := as[string](f.expr(e.X)), bound(e.Low), bound(e.High)
@@ -139,11 +127,11 @@ func (f *fnc) sliceExpr(e *ast.SliceExpr) *ex {
 			if hi != nil {
 				j = hi(fr)
 				if uint(j) > uint(len(v)) {
-					boundsPanic(at, fr, "[:%d] with length %d", "[:%d]", j, len(v))
+					boundsPanic(&high, "[:%d] with length %d", "[:%d]", j, len(v))
 				}
 			}
 			if uint(i) > uint(j) {
-				boundsPanic(at, fr, "[%d:%d]", "[%d:]", i, j)
+				boundsPanic(&low, "[%d:%d]", "[%d:]", i, j)
 			}
 			return v[i:j]
 		}}
@@ -186,20 +174,20 @@ func (f *fnc) sliceExpr(e *ast.SliceExpr) *ex {
 		if max != nil {
 			k = max(fr)
 			if uint(k) > uint(v.cap) {
-				boundsPanic(at, fr, "[::%d] "+capText+" %d", "[::%d]", k, v.cap)
+				boundsPanic(&top, "[::%d] "+capText+" %d", "[::%d]", k, v.cap)
 			}
 			if uint(j) > uint(k) {
-				boundsPanic(at, fr, "[:%d:%d]", "[:%d:]", j, k)
+				boundsPanic(&high, "[:%d:%d]", "[:%d:]", j, k)
 			}
 			if uint(i) > uint(j) {
-				boundsPanic(at, fr, "[%d:%d:]", "[%d::]", i, j)
+				boundsPanic(&low, "[%d:%d:]", "[%d::]", i, j)
 			}
 		} else {
 			if hi != nil && uint(j) > uint(k) {
-				boundsPanic(at, fr, "[:%d] "+capText+" %d", "[:%d]", j, k)
+				boundsPanic(&high, "[:%d] "+capText+" %d", "[:%d]", j, k)
 			}
 			if uint(i) > uint(j) {
-				boundsPanic(at, fr, "[%d:%d]", "[%d:]", i, j)
+				boundsPanic(&low, "[%d:%d]", "[%d:]", i, j)
 			}
 		}
 		p := v.p
@@ -318,16 +306,22 @@ func (f *fnc) built(ti *TypeRec, clear bool, sets []intoFn, offs []uintptr) *ex 
 
 // indexPanic throws the error of an index out of range.
 func indexPanic(at *site, i, n int) {
-	if i < 0 {
-		throwf(at, "index out of range [%d]", i)
+	switch {
+	case i >= 0:
+		throwf(at, "index out of range [%d] with length %d", i, n)
+	case at.unsigned:
+		throwf(at, "index out of range [%d] with length %d", uint(i), n)
 	}
-	throwf(at, "index out of range [%d] with length %d", i, n)
+	throwf(at, "index out of range [%d]", i)
 }
 
 // boundsPanic throws the error of a slice expression out of range.
-func boundsPanic(at *site, fr *frame, text, negative string, i, n int) {
-	if i < 0 {
-		throwf(at, "slice bounds out of range "+negative, i)
+func boundsPanic(at *site, text, negative string, i, n int) {
+	switch {
+	case i >= 0:
+		throwf(at, "slice bounds out of range "+text, i, n)
+	case at.unsigned:
+		throwf(at, "slice bounds out of range "+text, uint(i), n)
 	}
-	throwf(at, "slice bounds out of range "+text, i, n)
+	throwf(at, "slice bounds out of range "+negative, i)
 }

@@ -69,7 +69,7 @@ type ex struct {
 	boolc func(*frame) bool
 }
 
-func (f *fnc) site(pos token.Pos) *site { return &site{f.u.fset, pos} }
+func (f *fnc) site(pos token.Pos) *site { return &site{fset: f.u.fset, pos: pos} }
 
 func (f *fnc) rec(t types.Type) *TypeRec { return f.m.rec(f.subst(t)) }
 

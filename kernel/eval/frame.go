@@ -28,7 +28,6 @@ type routine struct {
 	m     *Machine
 	free  []*frame // free frames by function
 	depth int
-	big   uint64
 	at    *site // of the last call into compiled code
 }
 
@@ -56,8 +55,9 @@ type slot struct {
 
 // site is a place in a source.
 type site struct {
-	fset *token.FileSet
-	pos  token.Pos
+	fset     *token.FileSet
+	pos      token.Pos
+	unsigned bool // the index at fault is of an unsigned type
 }
 
 // code is a compiled function.

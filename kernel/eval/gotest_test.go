@@ -18,7 +18,7 @@ var importLine = regexp.MustCompile(`(?m)^\s*(?:import\s+)?(?:[\w.]+\s+)?"([\w/.
 
 // beyond are packages that cells never see.
 var beyond = map[string]bool{"reflect": true, "unsafe": true, "os/exec": true, "runtime/debug": true, "syscall": true,
-	"log": true, "runtime": os.Getenv("EVAL_RUNTIME") == "", "os": os.Getenv("EVAL_RUNTIME") == ""}
+	"runtime": os.Getenv("EVAL_RUNTIME") == "", "os": os.Getenv("EVAL_RUNTIME") == ""}
 
 // TestGoTests runs the programs of the Go project's own test folder, which must end without a word or print what
 // stands beside them. It takes a while: set EVAL_GOTEST to a pattern of file names, such as "*".

@@ -212,7 +212,7 @@ func (f *fnc) methodValue(e *ast.SelectorExpr, p *picked) *ex {
 func (m *Machine) bound(u *unit, fn *types.Func, rt *TypeRec, sig *types.Signature, pos token.Pos) *code {
 	return m.synth(fn.Name(), sig, nil, u, func(f *fnc, _ *ex, args []*ex) *ex {
 		r := varLoc{kind: captured, ti: rt}.read()
-		t := &target{sig: sig, at: &site{u.fset, pos}}
+		t := &target{sig: sig, at: &site{fset: u.fset, pos: pos}}
 		f.methodTarget(t, r, &picked{types.MethodVal, rt.T, fn, []int{0}}, pos)
 		return f.invoke(t, args, nil)
 	})

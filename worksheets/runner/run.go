@@ -16,7 +16,7 @@ import (
 // Options says how to run a worksheet. The zero value is the usual case.
 type Options struct {
 	Engine   engine.Options
-	Versions []Version            // of the program and its sources, for the provenance
+	Versions []Version             // of the program and its sources, for the provenance
 	Progress func(done, total int) // called before the first cell and after each one; may be nil
 }
 
