@@ -36,12 +36,17 @@ type lexeme struct {
 }
 
 // lex returns the tokens of src, semicolons that line ends stand for included, and the errors of the scanner.
-func lex(src string) ([]lexeme, scanner.ErrorList) {
+func lex(src string) ([]lexeme, scanner.ErrorList) { return scan(src, 0) }
+
+// lexComments is lex with the comments among the tokens.
+func lexComments(src string) ([]lexeme, scanner.ErrorList) { return scan(src, scanner.ScanComments) }
+
+func scan(src string, mode scanner.Mode) ([]lexeme, scanner.ErrorList) {
 	fset := token.NewFileSet()
 	file := fset.AddFile("", fset.Base(), len(src))
 	var errs scanner.ErrorList
 	var s scanner.Scanner
-	s.Init(file, []byte(src), func(pos token.Position, msg string) { errs.Add(pos, msg) }, 0)
+	s.Init(file, []byte(src), func(pos token.Position, msg string) { errs.Add(pos, msg) }, mode)
 	var out []lexeme
 	for {
 		pos, tok, lit := s.Scan()

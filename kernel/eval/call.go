@@ -84,19 +84,11 @@ func (f *fnc) funcTarget(t *target, x *ex) {
 	fn := as[unsafe.Pointer](x)
 	native := f.m.nativeFuncCode(t.sig)
 	at := t.at
+	m := f.m
 	t.prep = func(fr *frame, g *routine) *frame {
 		p := fn(fr)
-		if p != nil {
-			if cl := closureOf(p); cl != nil {
-				nf := cl.code.enter(g)
-				nf.env = cl.env
-				return nf
-			}
-		}
-		nf := native.enter(g)
 		g.at = at
-		*(*unsafe.Pointer)(nf.at(native.recv.off)) = p
-		return nf
+		return m.enterFunc(p, native, g)
 	}
 }
 

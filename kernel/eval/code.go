@@ -107,13 +107,9 @@ func (m *Machine) funcCode(o *types.Func, targs []types.Type, pos token.Pos) *co
 		m.queue = append(m.queue, func() { m.compileDecl(c, lay, d, env) })
 		return c
 	}
-	if fn.Signature().TypeParams().Len() > 0 && fn.Pkg() != nil {
-		// A generic function of a compiled package may be given as source beside it.
-		if s := m.cfg.Sources[fn.Pkg().Path()]; s != nil && s.Pkg != fn.Pkg() {
-			if g, ok := s.Pkg.Scope().Lookup(fn.Name()).(*types.Func); ok {
-				return m.funcCode(g, targs, pos)
-			}
-		}
+	if c := m.genericFront(fn, targs, key.targs); c != nil {
+		m.codes[key] = c
+		return c
 	}
 	c := m.compiledFunc(fn, pos)
 	m.codes[key] = c

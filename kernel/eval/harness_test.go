@@ -13,13 +13,14 @@ import (
 	"path/filepath"
 	"reflect"
 	"runtime"
-	"sort"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
 	"time"
 
 	"swanneck/kernel/eval"
+	"swanneck/kernel/sources"
 )
 
 // world is what the test programs can import, type-checked once.
@@ -40,190 +41,27 @@ func newInfo() *types.Info {
 		Selections: map[*ast.SelectorExpr]*types.Selection{}, Instances: map[*ast.Ident]types.Instance{}}
 }
 
-// iterSource stands for package iter, whose own coroutines are part of the run-time system.
-const iterSource = `package iter
-
-type Seq[V any] func(yield func(V) bool)
-type Seq2[K, V any] func(yield func(K, V) bool)
-
-type pulled[V any] struct {
-	v  V
-	ok bool
-	p  any
-}
-
-func Pull[V any](seq Seq[V]) (next func() (V, bool), stop func()) {
-	ask, answer := make(chan bool), make(chan pulled[V])
-	started, done := false, false
-	run := func() {
-		defer func() {
-			p := recover()
-			answer <- pulled[V]{p: p}
-		}()
-		if <-ask {
-			seq(func(v V) bool {
-				answer <- pulled[V]{v: v, ok: true}
-				return <-ask
-			})
-		}
-	}
-	step := func(on bool) (v V, ok bool) {
-		if done {
-			return v, false
-		}
-		if !started {
-			started = true
-			if !on {
-				done = true
-				return v, false
-			}
-			go run()
-		}
-		ask <- on
-		r := <-answer
-		if !r.ok {
-			done = true
-		}
-		if r.p != nil {
-			panic(r.p)
-		}
-		return r.v, r.ok
-	}
-	return func() (V, bool) { return step(true) }, func() { step(false) }
-}
-
-func Pull2[K, V any](seq Seq2[K, V]) (next func() (K, V, bool), stop func()) {
-	type pair struct {
-		k K
-		v V
-	}
-	n, s := Pull(func(yield func(pair) bool) {
-		seq(func(k K, v V) bool { return yield(pair{k, v}) })
-	})
-	return func() (K, V, bool) {
-		p, ok := n()
-		return p.k, p.v, ok
-	}, s
-}
-`
-
-// besideSource holds generic functions of packages that are otherwise compiled.
-var besideSource = map[string]string{
-	"errors": `package errors
-
-import "errors"
-
-func AsType[E error](err error) (E, bool) {
-	var e E
-	ok := errors.As(err, &e)
-	return e, ok
-}
-`,
-	"sync": `package sync
-
-import "sync"
-
-func OnceValue[T any](f func() T) func() T {
-	var (
-		once  sync.Once
-		valid bool
-		p     any
-		v     T
-	)
-	return func() T {
-		once.Do(func() {
-			defer func() {
-				p = recover()
-				if !valid {
-					panic(p)
-				}
-			}()
-			v = f()
-			valid = true
-		})
-		if !valid {
-			panic(p)
-		}
-		return v
-	}
-}
-
-func OnceValues[T, U any](f func() (T, U)) func() (T, U) {
-	type both struct {
-		t T
-		u U
-	}
-	g := OnceValue(func() both {
-		t, u := f()
-		return both{t, u}
-	})
-	return func() (T, U) {
-		b := g()
-		return b.t, b.u
-	}
-}
-`}
-
 func (w *world) Import(path string) (*types.Package, error) {
-	if s := w.sources[path]; s != nil && besideSource[path] == "" {
+	if s := w.sources[path]; s != nil {
 		return s.Pkg, nil
 	}
-	switch path {
-	case "iter":
-		return w.load(path, map[string]string{"iter.go": iterSource})
-	case "slices", "maps", "cmp":
-		files := map[string]string{}
-		names, _ := filepath.Glob(filepath.Join(runtime.GOROOT(), "src", path, "*.go"))
-		for _, n := range names {
-			if strings.HasSuffix(n, "_test.go") {
-				continue
-			}
-			b, err := os.ReadFile(n)
-			if err != nil {
-				return nil, err
-			}
-			files[n] = string(b)
-		}
-		return w.load(path, files)
+	if !slices.Contains(sources.Paths, path) {
+		return w.source.Import(path)
 	}
-	return w.source.Import(path)
-}
-
-func (w *world) load(path string, files map[string]string) (*types.Package, error) {
-	s := &eval.Source{Info: newInfo(), Fset: w.fset}
-	var names []string
-	for n := range files {
-		names = append(names, n)
-	}
-	sort.Strings(names)
-	for _, n := range names {
-		f, err := parser.ParseFile(w.fset, n, files[n], parser.SkipObjectResolution)
-		if err != nil {
-			return nil, err
-		}
-		s.Files = append(s.Files, f)
-	}
-	conf := types.Config{Importer: w, GoVersion: "go1.26"}
-	p, err := conf.Check(path, w.fset, s.Files, s.Info)
+	c, err := sources.Check(path, w)
 	if err != nil {
 		return nil, err
 	}
-	s.Pkg = p
-	w.sources[path] = s
-	return p, nil
+	w.sources[path] = &eval.Source{Pkg: c.Pkg, Files: c.Files, Info: c.Info, Fset: c.Fset}
+	return c.Pkg, nil
 }
 
 func getWorld() *world {
 	once.Do(func() {
 		fset := token.NewFileSet()
 		w := &world{fset: fset, source: importer.ForCompiler(fset, "source", nil), sources: map[string]*eval.Source{}}
-		for _, p := range []string{"iter", "cmp", "slices", "maps"} {
+		for _, p := range sources.Paths {
 			if _, err := w.Import(p); err != nil {
-				panic(err)
-			}
-		}
-		for path, src := range besideSource {
-			if _, err := w.load(path, map[string]string{path + ".go": src}); err != nil {
 				panic(err)
 			}
 		}

@@ -24,6 +24,8 @@ type cells struct {
 	vars map[string]*types.Var
 	n    int
 	gone chan *eval.Panic
+
+	spent time.Duration // by the last cell in Run
 }
 
 func newCells(t *testing.T) *cells {
@@ -92,7 +94,9 @@ func (c *cells) run(src string) (eval.Result, error) {
 			}
 		}
 	}
+	start := time.Now()
 	res, err := c.m.Run(ch)
+	c.spent = time.Since(start)
 	for _, v := range ch.Globals {
 		c.vars[v.Name()] = v
 		c.pkg.Scope().Insert(v)

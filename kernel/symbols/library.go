@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"go/token"
 	"go/types"
+	"maps"
 	"slices"
 	"strings"
 
@@ -79,6 +80,12 @@ func (l *Library) Ready(name string) (string, bool) {
 	path, ok := whitelist.Ready[name]
 	return path, ok
 }
+
+// ReadyNames lists the names of the packages that need no import, sorted.
+func (l *Library) ReadyNames() []string { return slices.Sorted(maps.Keys(whitelist.Ready)) }
+
+// Docs returns a package's documentation by name.
+func (l *Library) Docs(path string) (map[string]string, error) { return Docs(path) }
 
 // Predeclared returns the object of the prelude with a name, or nil.
 func (l *Library) Predeclared(name string) types.Object {
