@@ -32,7 +32,7 @@ func startWorker(o Options) (*worker, error) {
 		return nil, fmt.Errorf("engine: cannot find this program to start a worker: %w", err)
 	}
 	cmd := exec.Command(exe)
-	cmd.Env = []string{asked + "=1", "TZ=UTC", "GOTRACEBACK=single"}
+	cmd.Env = append([]string{asked + "=1", "TZ=UTC", "GOTRACEBACK=single"}, raceEnv...)
 	for _, keep := range []string{"SYSTEMROOT", "GOCOVERDIR"} { // Windows cannot start a process without the first
 		if v := os.Getenv(keep); v != "" {
 			cmd.Env = append(cmd.Env, keep+"="+v)
