@@ -2,7 +2,6 @@ package engine
 
 import (
 	"errors"
-	"fmt"
 	"math/rand"
 	randv2 "math/rand/v2"
 	"reflect"
@@ -61,7 +60,7 @@ func (c *closures) Run(ch *cell.Chunk) ([]Shown, int, error) {
 	var shown []Shown
 	for _, v := range res.Values {
 		a := c.m.Any(v)
-		if e, ok := a.(error); ok && e != nil && len(res.Values) > 1 {
+		if e, ok := eval.AsError(a); ok && e != nil && len(res.Values) > 1 {
 			pos := c.session.Fset().Position(ch.Last.Pos())
 			return nil, res.Statements, &RunError{Line: pos.Line, Col: pos.Column, Name: pos.Filename, Msg: e.Error()}
 		}
@@ -86,7 +85,7 @@ func (c *closures) runError(err error) *RunError {
 func (c *closures) Stop() { c.m.Stop() }
 
 // Text implements Evaluator.
-func (c *closures) Text(v any) string { return fmt.Sprint(v) }
+func (c *closures) Text(v any) string { return eval.Sprint(v) }
 
 // packages returns the tables of all packages, with the session's clock and seed in place of the machine's.
 func packages(s evaluatorSetup) map[string]map[string]reflect.Value {

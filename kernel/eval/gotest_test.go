@@ -7,18 +7,16 @@ import (
 	"path/filepath"
 	"regexp"
 	"runtime"
+	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"swanneck/kernel/eval"
+	"swanneck/kernel/symbols/whitelist"
 )
 
 var importLine = regexp.MustCompile(`(?m)^\s*(?:import\s+)?(?:[\w.]+\s+)?"([\w/.]+)"\s*$`)
-
-// beyond are packages that cells never see.
-var beyond = map[string]bool{"reflect": true, "unsafe": true, "os/exec": true, "runtime/debug": true, "syscall": true,
-	"runtime": os.Getenv("EVAL_RUNTIME") == "", "os": os.Getenv("EVAL_RUNTIME") == ""}
 
 // TestGoTests runs the programs of the Go project's own test folder, which must end without a word or print what
 // stands beside them. It takes a while: set EVAL_GOTEST to a pattern of file names, such as "*".
@@ -45,9 +43,7 @@ func TestGoTests(t *testing.T) {
 		}
 		allowed := true
 		for _, m := range importLine.FindAllStringSubmatch(src, -1) {
-			if beyond[m[1]] || tables[m[1]] == nil && m[1] != "iter" {
-				allowed = false
-			}
+			allowed = allowed && slices.Contains(whitelist.Packages, m[1])
 		}
 		if !allowed || strings.Contains(src, "SetFinalizer") || strings.Contains(src, `import "C"`) {
 			continue

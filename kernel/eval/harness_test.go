@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"go/ast"
-	"go/importer"
 	"go/parser"
 	"go/token"
 	"go/types"
@@ -13,21 +12,21 @@ import (
 	"path/filepath"
 	"reflect"
 	"runtime"
-	"slices"
 	"strings"
 	"sync"
 	"testing"
 	"time"
 
 	"swanneck/kernel/eval"
-	"swanneck/kernel/sources"
+	"swanneck/kernel/symbols"
+	"swanneck/kernel/symbols/whitelist"
 )
 
-// world is what the test programs can import, type-checked once.
+// world is what the test programs can import.
 type world struct {
-	fset    *token.FileSet
-	source  types.Importer
-	sources map[string]*eval.Source
+	fset   *token.FileSet
+	lib    *symbols.Library
+	tables map[string]map[string]reflect.Value
 }
 
 var (
@@ -41,31 +40,24 @@ func newInfo() *types.Info {
 		Selections: map[*ast.SelectorExpr]*types.Selection{}, Instances: map[*ast.Ident]types.Instance{}}
 }
 
-func (w *world) Import(path string) (*types.Package, error) {
-	if s := w.sources[path]; s != nil {
-		return s.Pkg, nil
+// Import implements types.Importer.
+func (w *world) Import(path string) (*types.Package, error) { return w.lib.Import(path) }
+
+// sources returns the packages given as source that were imported so far.
+func (w *world) sources() map[string]*eval.Source {
+	out := map[string]*eval.Source{}
+	for path, c := range w.lib.Sources() {
+		out[path] = &eval.Source{Pkg: c.Pkg, Files: c.Files, Info: c.Info, Fset: c.Fset}
 	}
-	if !slices.Contains(sources.Paths, path) {
-		return w.source.Import(path)
-	}
-	c, err := sources.Check(path, w)
-	if err != nil {
-		return nil, err
-	}
-	w.sources[path] = &eval.Source{Pkg: c.Pkg, Files: c.Files, Info: c.Info, Fset: c.Fset}
-	return c.Pkg, nil
+	return out
 }
 
 func getWorld() *world {
 	once.Do(func() {
-		fset := token.NewFileSet()
-		w := &world{fset: fset, source: importer.ForCompiler(fset, "source", nil), sources: map[string]*eval.Source{}}
-		for _, p := range sources.Paths {
-			if _, err := w.Import(p); err != nil {
-				panic(err)
-			}
+		theWorld = &world{fset: token.NewFileSet(), lib: symbols.NewLibrary(), tables: map[string]map[string]reflect.Value{}}
+		for _, path := range whitelist.Packages {
+			theWorld.tables[path] = symbols.Values(path)
 		}
-		theWorld = w
 	})
 	return theWorld
 }
@@ -88,11 +80,7 @@ func runProgram(name, src string, limit time.Duration, combined bool) (out strin
 	if combined {
 		errOut = &stdout
 	}
-	m := eval.New(eval.Config{Packages: tables, Sources: w.sources, Stdout: &stdout, Stderr: errOut,
-		Fronts: map[string]reflect.Value{
-			"os.Exit":            reflect.ValueOf(func(n int) { panic(fmt.Sprint("exit ", n)) }),
-			"runtime.Breakpoint": reflect.ValueOf(func() { panic("breakpoint") }),
-		},
+	m := eval.New(eval.Config{Packages: w.tables, Sources: w.sources(), Stdout: &stdout, Stderr: errOut,
 		GoPanic: func(p *eval.Panic) { fmt.Fprintln(&stderr, "panic in a goroutine:", p.Message(), p.Position()) }})
 	done := make(chan error, 1)
 	go func() {

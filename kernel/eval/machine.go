@@ -45,29 +45,31 @@ type Machine struct {
 	fatal    atomic.Pointer[Panic] // what brought everything to a halt
 	stopCh   atomic.Pointer[chan struct{}]
 
-	mu        sync.Mutex // held while compiling
-	recMu     sync.RWMutex
-	recs      map[types.Type]*TypeRec
-	recKeys   map[string][]*TypeRec
-	anyRec    *TypeRec
-	errRec    *TypeRec
-	typeIDs   map[string][]typeAndID
-	lastID    int
-	nextID    atomic.Int64
-	hidden    sync.Map // types.Object → reflect.Type
-	fronts    map[string]reflect.Value
-	globals   map[*types.Var]varLoc
-	decls     map[*types.Func]*decl
-	codes     map[funcKey]*code
-	funcCodes map[*TypeRec]*code
-	natives   sync.Map
-	queue     []func()
-	ctxt      *types.Context
-	pool      sync.Pool
-	callbacks atomic.Int64
-	main      *routine
-	out       lockedWriter
-	errOut    lockedWriter
+	mu sync.Mutex // held while compiling
+	// compilingAt is the statement last begun, for refusals that know no place of their own.
+	compilingAt site
+	recMu       sync.RWMutex
+	recs        map[types.Type]*TypeRec
+	recKeys     map[string][]*TypeRec
+	anyRec      *TypeRec
+	errRec      *TypeRec
+	typeIDs     map[string][]typeAndID
+	lastID      int
+	nextID      atomic.Int64
+	hidden      sync.Map // types.Object → reflect.Type
+	fronts      map[string]reflect.Value
+	globals     map[*types.Var]varLoc
+	decls       map[*types.Func]*decl
+	codes       map[funcKey]*code
+	funcCodes   map[*TypeRec]*code
+	natives     sync.Map
+	queue       []func()
+	ctxt        *types.Context
+	pool        sync.Pool
+	callbacks   atomic.Int64
+	main        *routine
+	out         lockedWriter
+	errOut      lockedWriter
 }
 
 type lockedWriter struct {
@@ -256,8 +258,11 @@ func (m *Machine) compile(fset *token.FileSet, fn func()) (err error) {
 				panic(r)
 			}
 			e := &Unsupported{What: u.what}
-			if fset != nil && u.pos.IsValid() {
+			switch {
+			case fset != nil && u.pos.IsValid():
 				e.Pos = fset.Position(u.pos)
+			case m.compilingAt.fset != nil:
+				e.Pos = m.compilingAt.fset.Position(m.compilingAt.pos)
 			}
 			err = e
 		}

@@ -114,6 +114,7 @@ func (m *Machine) Run(c Chunk) (Result, error) {
 	var vals []Value
 	err = m.compile(c.Fset, func() {
 		for _, v := range c.Globals {
+			m.compilingAt = site{fset: c.Fset, pos: v.Pos()}
 			m.globalVar(v)
 		}
 		var list []ast.Stmt
@@ -133,8 +134,7 @@ func (m *Machine) Run(c Chunk) (Result, error) {
 		}
 		run := f.blockOf(list, counted(stmts, &done))
 		body = func(fr *frame) ctl {
-			run(fr)
-			if last != nil {
+			if c := run(fr); c == next && last != nil {
 				vals = f.lastValues(fr, last)
 			}
 			return doReturn

@@ -31,7 +31,7 @@ type cells struct {
 func newCells(t *testing.T) *cells {
 	c := &cells{t: t, pkg: types.NewPackage("main", "main"), vars: map[string]*types.Var{}, gone: make(chan *eval.Panic, 10)}
 	w := getWorld()
-	c.m = eval.New(eval.Config{Packages: tables, Sources: w.sources, Stdout: &c.out, Stderr: &c.out,
+	c.m = eval.New(eval.Config{Packages: w.tables, Sources: w.sources(), Stdout: &c.out, Stderr: &c.out,
 		GoPanic: func(p *eval.Panic) { c.gone <- p }})
 	return c
 }
@@ -93,6 +93,9 @@ func (c *cells) run(src string) (eval.Result, error) {
 				ch.Globals = append(ch.Globals, v)
 			}
 		}
+	}
+	for path, src := range w.sources() {
+		c.m.AddSource(path, src)
 	}
 	start := time.Now()
 	res, err := c.m.Run(ch)
@@ -267,10 +270,29 @@ func TestRefused(t *testing.T) {
 	c := newCells(t)
 	_, err := c.run("fmt.Print(\"no\")\nx := make(chan [100000]byte)\n")
 	var u *eval.Unsupported
-	if !errors.As(err, &u) || !strings.HasPrefix(u.Error(), "not supported in cells: ") {
-		t.Errorf("error %v", err)
+	if !errors.As(err, &u) || !strings.HasPrefix(u.Error(), "not supported in cells: ") || u.Pos.Line != 2 {
+		t.Errorf("error %v at %v", err, u.Pos)
 	}
 	c.printed("")
+}
+
+// A return at the top of a cell ends it.
+func TestReturnAtTop(t *testing.T) {
+	c := newCells(t)
+	r := c.ok("fmt.Print(1)\nif len(\"x\") == 1 { return }\nfmt.Print(2)\n= 3\n")
+	c.printed("1")
+	if len(r.Values) != 0 {
+		t.Errorf("shown %v", r.Values)
+	}
+}
+
+// Deferred calls of a cell run when it ends.
+func TestDeferAtTop(t *testing.T) {
+	c := newCells(t)
+	if _, err := c.run("defer func() { fmt.Print(\"d\", recover()) }()\nvar p *struct{ n int }\np.n = 1\n"); err != nil {
+		t.Error(err)
+	}
+	c.printed("druntime error: invalid memory address or nil pointer dereference")
 }
 
 // A method gets a new body, and calls compiled before use it.

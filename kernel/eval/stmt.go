@@ -128,6 +128,7 @@ func prelude(pre []exec, run exec) exec {
 
 // stmt compiles a statement. lab is its label, if it has one.
 func (f *fnc) stmt(s ast.Stmt, lab *label) exec {
+	f.m.compilingAt = site{fset: f.u.fset, pos: s.Pos()}
 	switch s := s.(type) {
 	case *ast.EmptyStmt:
 		return func(*frame) ctl { return next }
