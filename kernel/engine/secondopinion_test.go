@@ -80,7 +80,7 @@ func (p *program) pick(label string, options ...string) string {
 
 func (p *program) text() string {
 	var b strings.Builder
-	b.WriteString("i0, i1, i2 := 3, -7, 1000003\nf0, f1, f2 := 0.5, -2.25, 1e6\ns0, s1, s2 := \"a\", \"bc\", \"\"\n")
+	b.WriteString("i0, i1, i2 := 3, -7, 1000003\nn7, n3 := 7, -3\nf0, f1, f2 := 0.5, -2.25, 1e6\ns0, s1, s2 := \"a\", \"bc\", \"\"\n")
 	b.WriteString("xs := []int{1, 2, 3, 4, 5}\nm := map[string]int{}\n")
 	for range rapid.IntRange(1, 8).Draw(p.t, "statements") {
 		b.WriteString(p.statement())
@@ -121,7 +121,7 @@ func (p *program) integer() string {
 	p.depth++
 	defer func() { p.depth-- }()
 	if p.depth > 5 || rapid.Bool().Draw(p.t, "leaf") {
-		return p.pick("int", "i0", "i1", "i2", "7", "-3", "xs[1]", "len(s0)", `m["a"]`)
+		return p.pick("int", "i0", "i1", "i2", "n7", "n3", "xs[1]", "len(s0)", `m["a"]`)
 	}
 	switch op := p.pick("op", "+", "-", "*", "&", "|", "^", "&^", "/", "%", "<<", ">>", "int"); op {
 	case "/", "%":

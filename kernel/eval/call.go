@@ -15,7 +15,6 @@ type target struct {
 	prep func(fr *frame, g *routine) *frame
 	sig  *types.Signature
 	at   *site
-	bare any // a closure for compiled functions of one result, see callBare
 }
 
 // callExpr compiles a call, conversion or use of a builtin function.

@@ -66,7 +66,6 @@ type ex struct {
 	isNil bool
 	tuple []slot // of a call with several results or none
 	call  func(*frame) *frame
-	boolc func(*frame) bool
 }
 
 func (f *fnc) site(pos token.Pos) *site { return &site{fset: f.u.fset, pos: pos} }

@@ -71,7 +71,6 @@ type code struct {
 	results []slot
 	body    exec
 	ftype   reflect.Type
-	fptr    reflect.Type
 	clears  []uintptr // pointer words to clear before a frame is used again
 	pool    bool
 	done    bool

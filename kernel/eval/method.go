@@ -225,12 +225,11 @@ func (f *fnc) methodExpr(e *ast.SelectorExpr, p *picked) *ex {
 	fn := p.obj.(*types.Func)
 	pos := e.Sel.Pos()
 	c := f.m.synth(fn.Name(), sig, nil, f.u, func(g *fnc, _ *ex, args []*ex) *ex {
-		rest := types.NewTuple()
 		var vs []*types.Var
 		for i := 1; i < sig.Params().Len(); i++ {
 			vs = append(vs, sig.Params().At(i))
 		}
-		rest = types.NewTuple(vs...)
+		rest := types.NewTuple(vs...)
 		inner := types.NewSignatureType(nil, nil, nil, rest, sig.Results(), sig.Variadic())
 		t := &target{sig: inner, at: g.site(pos)}
 		g.methodTarget(t, args[0], p, pos)

@@ -121,13 +121,6 @@ func (a val) elemRec() *TypeRec {
 	return nil
 }
 
-func (a val) elemTypeName() string {
-	if r := a.elemRec(); r != nil {
-		return r.Name()
-	}
-	return a.v.Type().Elem().String()
-}
-
 func (a val) index(i int) val {
 	e := a.v.Index(i)
 	if r := a.elemRec(); r != nil {
