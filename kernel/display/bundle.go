@@ -3,6 +3,8 @@ package display
 import (
 	"fmt"
 	"html"
+	"io"
+	"os"
 	"strings"
 	"sync"
 )
@@ -53,36 +55,61 @@ func Table(rows [][]string) string {
 	return b.String()
 }
 
-// sink is where Publish sends bundles. Until a worker sets it, they are printed: a worksheet as a plain Go program
-// prints the same results.
-var sink = struct {
-	sync.Mutex
-	send func(Bundle)
-	text func(any) string
-}{send: func(b Bundle) { fmt.Println(b[Plain]) }, text: func(v any) string { return fmt.Sprint(v) }}
+// Face is where values go and answers come from.
+type Face struct {
+	Show  func(b Bundle, id string, update bool) // an id names a display that can be updated
+	Text  func(any) string                       // a value as fmt.Print would write it
+	Ask   func(prompt string, secret bool) (string, error)
+	Clear func(wait bool)
+}
 
-// SetSink says where published bundles go and how a value is written as text. The worker calls it once.
-func SetSink(send func(Bundle), text func(any) string) {
-	sink.Lock()
-	defer sink.Unlock()
-	sink.send, sink.text = send, text
+// face is the one in use. Until a worker sets it, values are printed and answers read: a worksheet as a plain Go program
+// prints the same results.
+var face = struct {
+	sync.Mutex
+	Face
+}{Face: plainFace}
+
+var plainFace = Face{
+	Show: func(b Bundle, _ string, _ bool) { fmt.Println(b[Plain]) },
+	Text: func(v any) string { return fmt.Sprint(v) },
+	Ask: func(prompt string, _ bool) (string, error) {
+		fmt.Print(prompt)
+		var b strings.Builder
+		for one := make([]byte, 1); ; {
+			n, err := os.Stdin.Read(one)
+			if n == 1 && one[0] == '\n' || err == io.EOF && b.Len() > 0 {
+				return strings.TrimSuffix(b.String(), "\r"), nil
+			}
+			if err != nil {
+				return "", err
+			}
+			b.Write(one[:n])
+		}
+	},
+	Clear: func(bool) {},
+}
+
+// SetFace says where values go. The worker calls it once. It returns what puts the former face back.
+func SetFace(f Face) (restore func()) {
+	face.Lock()
+	defer face.Unlock()
+	old := face.Face
+	face.Face = f
+	return func() { SetFace(old) }
+}
+
+func current() Face {
+	face.Lock()
+	defer face.Unlock()
+	return face.Face
 }
 
 // Publish shows a bundle at this point of the running cell.
-func Publish(b Bundle) {
-	sink.Lock()
-	send := sink.send
-	sink.Unlock()
-	send(b)
-}
+func Publish(b Bundle) { current().Show(b, "", false) }
 
 // Text writes a value as fmt.Print would, those of types that cells declared included.
-func Text(v any) string {
-	sink.Lock()
-	text := sink.text
-	sink.Unlock()
-	return text(v)
-}
+func Text(v any) string { return current().Text(v) }
 
 // Show publishes a value.
 func Show(v any) error {
@@ -92,3 +119,18 @@ func Show(v any) error {
 	}
 	return err
 }
+
+// Live shows a value under a name, or in the place of what was shown under it before.
+func Live(id string, v any, update bool) error {
+	b, err := Of(v, Text(v))
+	if err == nil {
+		current().Show(b, id, update)
+	}
+	return err
+}
+
+// Ask puts a question to the person.
+func Ask(prompt string, secret bool) (string, error) { return current().Ask(prompt, secret) }
+
+// Clear takes away what the cell has shown so far; with wait, when something new is shown.
+func Clear(wait bool) { current().Clear(wait) }

@@ -2,12 +2,13 @@ package engine
 
 import (
 	"context"
+	"crypto/sha256"
 	"errors"
 	"fmt"
 	"slices"
 	"time"
 
-	"swanneck/kernel/display"
+	"swanneck/kernel/cell"
 )
 
 // Options sets up an engine. The zero value is the usual case.
@@ -38,13 +39,6 @@ func (o Options) filled() Options {
 	return o
 }
 
-// Output takes what a cell says, in order. Its methods are called from one goroutine, while Run runs.
-type Output interface {
-	Stream(name, text string) // name is "stdout" or "stderr"
-	Display(b display.Bundle) // shown in the middle of a cell
-	Value(b display.Bundle)   // the value of the cell's last expression
-}
-
 // Engine runs cells, one at a time. It is not safe for use by several goroutines.
 type Engine struct {
 	opts   Options
@@ -52,7 +46,12 @@ type Engine struct {
 	done   []request // the cells that succeeded, for replay
 }
 
-type request struct{ name, source string }
+// request is a cell that succeeded, with what a replay needs: the answers it was given, and what its output was.
+type request struct {
+	name, source string
+	answers      []string
+	output       [sha256.Size]byte
+}
 
 // Start starts an engine and its worker.
 func Start(o Options) (*Engine, error) {
@@ -84,7 +83,9 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 			return err
 		}
 	}
-	f, lost, err := e.runIn(ctx, e.worker, request{name, source}, out, false)
+	r := request{name: name, source: source}
+	live := newSession(out, nil)
+	f, lost, err := e.runIn(ctx, e.worker, r, live)
 	if err != nil {
 		return err
 	}
@@ -98,8 +99,52 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 	if f != nil {
 		return f
 	}
-	e.done = append(e.done, request{name, source})
+	r.answers, r.output = live.answers, live.sum()
+	e.done = append(e.done, r)
 	return nil
+}
+
+// Complete lists what may stand at a byte offset of a cell, and the stretch of text that it would replace.
+func (e *Engine) Complete(ctx context.Context, src string, offset int) (list []cell.Completion, start, end int, err error) {
+	m, err := e.askWorker(ctx, message{Type: "complete", Source: src, Offset: offset}, "completions")
+	return m.Completions, m.Start, m.End, err
+}
+
+// Hover describes the name at a byte offset of a cell; ok is false where there is none.
+func (e *Engine) Hover(ctx context.Context, src string, offset int) (h cell.Hover, ok bool, err error) {
+	m, err := e.askWorker(ctx, message{Type: "hover", Source: src, Offset: offset}, "described")
+	if err != nil || m.Hover == nil {
+		return h, false, err
+	}
+	return *m.Hover, m.Flag, nil
+}
+
+// askWorker asks an idle worker a question that the checker answers. What a goroutine of an earlier cell says meanwhile
+// is lost to nobody: there is no one to hear it.
+func (e *Engine) askWorker(ctx context.Context, question message, answer string) (message, error) {
+	if e.worker == nil {
+		if err := e.restore(ctx, nil); err != nil {
+			return message{}, err
+		}
+	}
+	if err := e.worker.pipe.write(question); err != nil {
+		return message{}, fmt.Errorf("engine: the worker does not answer: %w", err)
+	}
+	for {
+		select {
+		case <-ctx.Done():
+			return message{}, ctx.Err()
+		case m, ok := <-e.worker.inbox:
+			if !ok {
+				_ = e.worker.end() // it is dead; the next cell starts another one
+				e.worker = nil
+				return message{}, errors.New("engine: the worker ended while it was asked")
+			}
+			if m.Type == answer {
+				return m, nil
+			}
+		}
+	}
 }
 
 // Restore starts a new worker and replays the cells that had succeeded, muted.
@@ -125,13 +170,13 @@ func (e *Engine) Forget() error {
 // restore starts a worker and replays. A cell that does not succeed this time is left out from here on; if it takes the
 // worker with it, the replay begins again without it. What was done is written into f.
 func (e *Engine) restore(ctx context.Context, f *Failure) error {
-	var lost []string
+	var lost, changed []string
 	for {
 		w, err := startWorker(e.opts)
 		if err != nil {
 			return err
 		}
-		again, err := e.replay(ctx, w, &lost)
+		again, err := e.replay(ctx, w, &lost, &changed)
 		if err != nil {
 			return errors.Join(err, w.end())
 		}
@@ -155,19 +200,28 @@ func (e *Engine) restore(ctx context.Context, f *Failure) error {
 		default:
 			f.Note = "a new worker was started"
 		}
+		if len(changed) > 0 {
+			f.Note += fmt.Sprintf("; %v said something else than before", changed)
+		}
 	}
 	return nil
 }
 
-// replay runs the cells that had succeeded, muted. again says that the worker was lost.
-func (e *Engine) replay(ctx context.Context, w *worker, lost *[]string) (again bool, err error) {
+// replay runs the cells that had succeeded, unseen, with the answers they were given. again says that the worker was
+// lost. changed collects the cells whose output was another than before.
+func (e *Engine) replay(ctx context.Context, w *worker, lost, changed *[]string) (again bool, err error) {
+	*changed = nil
 	for i := 0; i < len(e.done); {
 		r := e.done[i]
-		f, dead, err := e.runIn(ctx, w, r, muted{}, true)
+		unseen := newSession(nil, r.answers)
+		f, dead, err := e.runIn(ctx, w, r, unseen)
 		if err != nil {
 			return false, err
 		}
 		if f == nil {
+			if unseen.sum() != r.output {
+				*changed = append(*changed, r.name)
+			}
 			i++
 			continue
 		}
@@ -180,22 +234,17 @@ func (e *Engine) replay(ctx context.Context, w *worker, lost *[]string) (again b
 	return false, nil
 }
 
-type muted struct{}
-
-func (muted) Stream(string, string)  {}
-func (muted) Display(display.Bundle) {}
-func (muted) Value(display.Bundle)   {}
-
 // runIn runs a cell in a worker. lost says that the worker cannot be used any more.
-func (e *Engine) runIn(ctx context.Context, w *worker, r request, out Output, mute bool) (f *Failure, lost bool, err error) {
-	if err := w.pipe.write(message{Type: "run", Name: r.name, Source: r.source, Muted: mute}); err != nil {
+func (e *Engine) runIn(ctx context.Context, w *worker, r request, s *session) (f *Failure, lost bool, err error) {
+	if err := w.pipe.write(message{Type: "run", Name: r.name, Source: r.source}); err != nil {
 		return w.postMortem(), true, nil
 	}
 	var limit <-chan time.Time
+	var timer *time.Timer
 	if e.opts.CellTime > 0 {
-		t := time.NewTimer(e.opts.CellTime)
-		defer t.Stop()
-		limit = t.C
+		timer = time.NewTimer(e.opts.CellTime)
+		defer timer.Stop()
+		limit = timer.C
 	}
 	var grace <-chan time.Time
 	why := Kind("")
@@ -224,13 +273,18 @@ func (e *Engine) runIn(ctx context.Context, w *worker, r request, out Output, mu
 			if !ok {
 				return w.postMortem(), true, nil
 			}
+			if s.hear(m) {
+				continue
+			}
 			switch m.Type {
-			case "stream":
-				out.Stream(m.Stream, m.Text)
-			case "display":
-				out.Display(m.Bundle)
-			case "value":
-				out.Value(m.Bundle)
+			case "ask":
+				answer, ok := s.ask(m.Text, m.Flag)
+				if err := w.pipe.write(message{Type: "answer", Text: answer, Flag: ok}); err != nil {
+					return w.postMortem(), true, nil
+				}
+				if timer != nil { // the person's time is not the cell's
+					timer.Reset(e.opts.CellTime)
+				}
 			case "dying":
 				w.kill()
 				return m.Fail, true, nil

@@ -215,6 +215,57 @@ func (s streamOnly) Stream(_, text string)    { s.WriteString(text) }
 func (s streamOnly) Display(_ display.Bundle) {}
 func (s streamOnly) Value(_ display.Bundle)   {}
 
+// person answers questions, and keeps what is shown where.
+type person struct {
+	heard
+	answers []string
+}
+
+func (p *person) Ask(prompt string, secret bool) (string, error) {
+	if len(p.answers) == 0 {
+		return "", errors.New("gone")
+	}
+	a := p.answers[0]
+	p.answers = p.answers[1:]
+	fmt.Fprintf(p, "ask:%q/%v ", prompt, secret)
+	return a, nil
+}
+func (p *person) Clear(wait bool) { fmt.Fprintf(p, "clear:%v ", wait) }
+func (p *person) Update(id string, b display.Bundle) {
+	fmt.Fprintf(p, "update %s:%v ", id, b[display.Plain])
+}
+
+func TestAskAndLive(t *testing.T) {
+	e := start(t, engine.Options{})
+	p := &person{answers: []string{"300", "x"}}
+	if err := e.Run(context.Background(), "cell", "a := Ask(\"charge in L? \"); s := AskSecret(\"?\")\nl := Live(\"now\", 1)\nl.Set(a + s)\nClearOutput()", p); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := p.String(), `ask:"charge in L? "/false ask:"?"/true display:1 update now:300x clear:false `; got != want {
+		t.Errorf("heard %s; want %s", got, want)
+	}
+	if err := e.Restore(context.Background()); err != nil { // with the answers that were given
+		t.Fatal(err)
+	}
+	ok(t, e, "a + s", "value:300x")
+	if _, f := run(t, e, "Ask(\"?\")"); f == nil || !strings.Contains(f.Error(), "nobody is there to answer") {
+		t.Errorf("without a person: %v", f)
+	}
+}
+
+func TestCompleteAndHover(t *testing.T) {
+	e := start(t, engine.Options{})
+	ok(t, e, "litres := 3.5", "")
+	list, from, to, err := e.Complete(context.Background(), "2 * lit", 7)
+	if err != nil || len(list) == 0 || list[0].Text != "litres" || list[0].Type != "float64" || from != 4 || to != 7 {
+		t.Errorf("%v %d %d %v", list, from, to, err)
+	}
+	h, found, err := e.Hover(context.Background(), "Reduce", 2)
+	if err != nil || !found || !strings.Contains(h.Decl, "Reduce(") || !strings.Contains(h.Doc, "water") {
+		t.Errorf("%+v %v %v", h, found, err)
+	}
+}
+
 func BenchmarkWorkerReady(b *testing.B) {
 	for b.Loop() {
 		e, err := engine.Start(engine.Options{})

@@ -23,7 +23,7 @@ var importPath = regexp.MustCompile(`(?m)^\s*(?:import\s+)?(?:[\w.]+\s+)?"([\w/.
 var knownDifferent = map[string]string{
 	"divmod.go":               "runs for longer than a cell may: billions of divisions",
 	"maplinear.go":            "measures run times against each other",
-	"peano.go":                "recurses deeper than a cell may",
+	"abi/uglyfib.go":          "a huge recursion: longer than a cell may run",
 	"fixedbugs/issue13169.go": "allocates an array of gigabytes",
 }
 
@@ -101,6 +101,30 @@ func ourImports(src string) bool {
 		}
 	}
 	return true
+}
+
+// The recorded outputs of the corpus are what the Go command prints.
+func TestCorpusIsWhatGoPrints(t *testing.T) {
+	if os.Getenv("GO_PROGRAMS") == "" {
+		t.Skip("GO_PROGRAMS is not set")
+	}
+	if _, err := exec.LookPath("go"); err != nil {
+		t.Skip("there is no go command here")
+	}
+	files, err := filepath.Glob(corpus + "/*/*.go")
+	if err != nil || len(files) < 300 {
+		t.Fatalf("%d programs, %v; there must be 300", len(files), err)
+	}
+	for _, file := range files {
+		want, err := os.ReadFile(strings.TrimSuffix(file, ".go") + ".out")
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := exec.Command("go", "run", file).Output()
+		if err != nil || string(got) != string(want) {
+			t.Errorf("go run %s: %v\n%s\nrecorded:\n%s", file, err, got, want)
+		}
+	}
 }
 
 // both keeps what goes to standard output and standard error together, as a terminal shows it.

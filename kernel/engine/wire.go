@@ -7,6 +7,7 @@ import (
 	"io"
 	"sync"
 
+	"swanneck/kernel/cell"
 	"swanneck/kernel/display"
 )
 
@@ -19,17 +20,25 @@ type message struct {
 	V    int    `json:"v"`
 	Type string `json:"t"`
 
-	// to the worker: "hello", "run", "stop"
+	// to the worker: "hello", "run", "stop", "answer", "complete", "hover"
 	Setup  *setup `json:"setup,omitempty"`
 	Name   string `json:"name,omitempty"`
 	Source string `json:"source,omitempty"`
-	Muted  bool   `json:"muted,omitempty"`
+	Offset int    `json:"offset,omitempty"`
 
-	// from the worker: "ready", "stream", "display", "value", "done", "dying"
+	// from the worker: "ready", "stream", "display", "update", "clear", "value", "ask", "done", "dying", "completions",
+	// "described"
 	Stream string         `json:"stream,omitempty"`
-	Text   string         `json:"text,omitempty"`
+	Text   string         `json:"text,omitempty"` // of a stream; the prompt of "ask"; what was answered
+	ID     string         `json:"id,omitempty"`   // of a display that can be updated
+	Flag   bool           `json:"flag,omitempty"` // "ask": a secret; "clear": wait; "answer": there is one; "described": there is something
 	Bundle display.Bundle `json:"bundle,omitempty"`
 	Fail   *Failure       `json:"fail,omitempty"`
+
+	Completions []cell.Completion `json:"completions,omitempty"`
+	Hover       *cell.Hover       `json:"hover,omitempty"`
+	Start       int               `json:"start,omitempty"`
+	End         int               `json:"end,omitempty"`
 }
 
 // setup is what a worker is told at its start.

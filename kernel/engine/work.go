@@ -10,7 +10,6 @@ import (
 	"runtime/debug"
 	"strings"
 	"sync"
-	"sync/atomic"
 	"time"
 
 	"swanneck/kernel/cell"
@@ -45,7 +44,7 @@ func work(c Content) error {
 	debug.SetMaxStack(256 << 20)
 	debug.SetMemoryLimit(int64(hello.Setup.MemoryMiB) << 20 * 9 / 10)
 
-	w := &workerSide{pipe: p}
+	w := &workerSide{pipe: p, answers: make(chan message, 1)}
 	go w.watchMemory(hello.Setup.MemoryMiB)
 	library := c.Library()
 	session := cell.NewSession(library)
@@ -56,7 +55,7 @@ func work(c Content) error {
 		clock: time.Unix(0, hello.Setup.Clock).UTC(), seed: hello.Setup.Seed,
 		crash: w.crash,
 	})
-	display.SetSink(w.publish, w.eval.Text)
+	display.SetFace(display.Face{Show: w.publish, Text: w.eval.Text, Ask: w.ask, Clear: w.clear})
 
 	runs := make(chan message)
 	go func() {
@@ -66,8 +65,10 @@ func work(c Content) error {
 				os.Exit(0) // the parent is gone, or wants this worker gone
 			}
 			switch m.Type {
-			case "run":
+			case "run", "complete", "hover":
 				runs <- m
+			case "answer":
+				w.answers <- m
 			case "stop":
 				w.eval.Stop()
 			}
@@ -77,10 +78,19 @@ func work(c Content) error {
 		return err
 	}
 	for m := range runs {
-		w.muted.Store(m.Muted)
-		f := w.run(m.Name, m.Source)
-		w.flush()
-		if err := p.write(message{Type: "done", Fail: f}); err != nil {
+		var reply message
+		switch m.Type {
+		case "run":
+			reply = message{Type: "done", Fail: w.run(m.Name, m.Source)}
+			w.flush()
+		case "complete":
+			reply.Type = "completions"
+			reply.Completions, reply.Start, reply.End = session.Complete(m.Source, m.Offset)
+		case "hover":
+			h, ok := session.Hover(m.Source, m.Offset)
+			reply = message{Type: "described", Hover: &h, Flag: ok}
+		}
+		if err := p.write(reply); err != nil {
 			return err
 		}
 	}
@@ -92,7 +102,7 @@ type workerSide struct {
 	pipe    *pipe
 	session *cell.Session
 	eval    Evaluator
-	muted   atomic.Bool
+	answers chan message
 
 	mu      sync.Mutex
 	buf     strings.Builder // output of one stream that waits to be sent
@@ -175,13 +185,28 @@ func (w *workerSide) show(shown []Shown) *Failure {
 	return nil
 }
 
-func (w *workerSide) publish(b display.Bundle) { w.send(message{Type: "display", Bundle: b}) }
+func (w *workerSide) publish(b display.Bundle, id string, update bool) {
+	m := message{Type: "display", Bundle: b, ID: id}
+	if update {
+		m.Type = "update"
+	}
+	w.send(m)
+}
+
+func (w *workerSide) clear(wait bool) { w.send(message{Type: "clear", Flag: wait}) }
+
+// ask puts a question to the person and waits for the answer.
+func (w *workerSide) ask(prompt string, secret bool) (string, error) {
+	w.send(message{Type: "ask", Text: prompt, Flag: secret})
+	m := <-w.answers
+	if !m.Flag {
+		return "", errors.New("nobody is there to answer")
+	}
+	return m.Text, nil
+}
 
 // send flushes what the streams hold, so that the order is kept, and sends a message.
 func (w *workerSide) send(m message) {
-	if w.muted.Load() {
-		return
-	}
 	w.flush()
 	if err := w.pipe.write(m); err != nil {
 		os.Exit(0) // the parent is gone
@@ -203,9 +228,6 @@ func (w *workerSide) stream(name string) streamWriter { return streamWriter{w, n
 
 func (s streamWriter) Write(b []byte) (int, error) {
 	w := s.w
-	if w.muted.Load() {
-		return len(b), nil
-	}
 	w.mu.Lock()
 	defer w.mu.Unlock()
 	if w.bufName != s.name {

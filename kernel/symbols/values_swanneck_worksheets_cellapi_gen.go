@@ -10,8 +10,13 @@ import (
 func init() {
 	tables["swanneck/worksheets/cellapi"] = func() map[string]reflect.Value {
 		return map[string]reflect.Value{
+			"Ask":          reflect.ValueOf(cellapi.Ask),
+			"AskSecret":    reflect.ValueOf(cellapi.AskSecret),
+			"ClearOutput":  reflect.ValueOf(cellapi.ClearOutput),
 			"Figure":       reflect.ValueOf(cellapi.Figure),
+			"Live":         reflect.ValueOf(cellapi.Live),
 			"Note":         reflect.ValueOf(cellapi.Note),
+			"Place":        reflect.ValueOf((*cellapi.Place)(nil)),
 			"PlusMinus":    reflect.ValueOf(cellapi.PlusMinus),
 			"Result":       reflect.ValueOf(cellapi.Result),
 			"ResultOption": reflect.ValueOf((*cellapi.ResultOption)(nil)),

@@ -71,8 +71,10 @@ func TestResultsThatAreNone(t *testing.T) {
 
 func TestResultBundle(t *testing.T) {
 	var got display.Bundle
-	display.SetSink(func(b display.Bundle) { got = b }, func(v any) string { return fmt.Sprint(v) })
-	defer display.SetSink(func(b display.Bundle) { fmt.Println(b[display.Plain]) }, func(v any) string { return fmt.Sprint(v) })
+	defer display.SetFace(display.Face{
+		Show: func(b display.Bundle, _ string, _ bool) { got = b },
+		Text: func(v any) string { return fmt.Sprint(v) },
+	})()
 	cellapi.Result("a < b", 1.25, "L", cellapi.Within(0.01))
 	r, ok := got[display.Result].(display.ResultData)
 	if !ok || r.Name != "a < b" || r.Value != 1.25 || r.Unit != "L" || r.Within != 0.01 || r.Version != 1 || r.Figure != "1.25" {

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 
 	"swanneck/kernel/display"
+	"swanneck/kernel/engine"
 	"swanneck/worksheets/notebook"
 )
 
@@ -12,6 +13,7 @@ type recorder struct {
 	cell    *notebook.Cell
 	count   int
 	results []display.ResultData
+	places  map[string]int // displays that can be updated: where they are in the outputs
 }
 
 // maxStream bounds the text of a cell that is kept, in bytes: a worksheet that prints for ever must not fill the disk.
@@ -43,8 +45,25 @@ func (r *recorder) Display(b display.Bundle) {
 			}
 		}
 	}
+	if id, ok := b[engine.DisplayID].(string); ok {
+		delete(b, engine.DisplayID)
+		if r.places == nil {
+			r.places = map[string]int{}
+		}
+		r.places[id] = len(r.cell.Outputs)
+	}
 	r.cell.Outputs = append(r.cell.Outputs, notebook.DisplayOutput(b))
 }
+
+// Update implements engine.Updater for displays of the same cell.
+func (r *recorder) Update(id string, b display.Bundle) {
+	if at, ok := r.places[id]; ok {
+		r.cell.Outputs[at] = notebook.DisplayOutput(b)
+	}
+}
+
+// Clear implements engine.Clearer. Results stay declared: they are not output.
+func (r *recorder) Clear(bool) { r.cell.Outputs, r.places = nil, nil }
 
 func (r *recorder) Value(b display.Bundle) {
 	r.cell.Outputs = append(r.cell.Outputs, notebook.ResultOutput(r.count, b))
