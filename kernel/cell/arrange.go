@@ -5,6 +5,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"slices"
 	"strings"
 )
 
@@ -185,34 +186,10 @@ func declares(src string, it item) []string {
 		return nil
 	}
 	if l[0].tok == token.VAR {
-		depth := 0
-		fresh := true // at the start of a specification
-		for _, x := range l[1:] {
-			switch x.tok {
-			case token.LPAREN, token.LBRACE, token.LBRACK:
-				depth++
-				continue
-			case token.RPAREN, token.RBRACE, token.RBRACK:
-				depth--
-				continue
-			case token.SEMICOLON:
-				fresh = depth <= 1
-				continue
-			case token.COMMA:
-				continue
-			case token.IDENT:
-				if fresh && depth <= 1 {
-					names = append(names, x.lit)
-					if !followedByComma(l, x.off) {
-						fresh = false
-					}
-					continue
-				}
-			}
-			if depth <= 1 {
-				fresh = false
-			}
+		for n := range describe(src, it).names {
+			names = append(names, n)
 		}
+		slices.Sort(names)
 		return names
 	}
 	for i := 0; i+1 < len(l); i += 2 {
@@ -229,15 +206,6 @@ func declares(src string, it item) []string {
 		}
 	}
 	return nil
-}
-
-func followedByComma(l []lexeme, off int) bool {
-	for i, x := range l {
-		if x.off == off {
-			return i+1 < len(l) && l[i+1].tok == token.COMMA
-		}
-	}
-	return false
 }
 
 // places knows where the lines of a cell begin.

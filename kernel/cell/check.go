@@ -4,11 +4,13 @@ import (
 	"errors"
 	"fmt"
 	"go/ast"
+	"go/constant"
 	"go/parser"
 	"go/scanner"
 	"go/token"
 	"go/types"
 	"maps"
+	"math"
 	"strconv"
 	"strings"
 )
@@ -26,6 +28,9 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 	p := newPlaces(src)
 	if len(lexErrs) > 0 {
 		return nil, fromScanner(lexErrs)
+	}
+	if e := lineComment(src, p); e != nil {
+		return nil, ErrorList{e}
 	}
 	if e := balanced(lexemes, p); e != nil {
 		return nil, ErrorList{e}
@@ -101,6 +106,20 @@ func (s *Session) checkParts(c *Checked, src string, parts []chunk, p *places, i
 	return errs.tidy()
 }
 
+// lineComment refuses comments that would move the places of messages.
+func lineComment(src string, p *places) *Error {
+	if !strings.Contains(src, "//line ") && !strings.Contains(src, "/*line ") {
+		return nil
+	}
+	l, _ := lexComments(src)
+	for _, x := range l {
+		if x.tok == token.COMMENT && (strings.HasPrefix(x.lit, "//line ") || strings.HasPrefix(x.lit, "/*line ")) {
+			return errorAt(p.position(x.off), "not supported in cells: a comment that begins with \"line\" and a place")
+		}
+	}
+	return nil
+}
+
 // balanced refuses brackets without their partner, so that no item can end the function it is put into.
 func balanced(l []lexeme, p *places) *Error {
 	partner := map[token.Token]token.Token{token.RPAREN: token.LPAREN, token.RBRACE: token.LBRACE, token.RBRACK: token.LBRACK}
@@ -125,7 +144,7 @@ func balanced(l []lexeme, p *places) *Error {
 func fromScanner(list scanner.ErrorList) ErrorList {
 	var out ErrorList
 	for _, e := range list {
-		out = append(out, &Error{Line: e.Pos.Line, Col: e.Pos.Column, Msg: "syntax error: " + e.Msg})
+		out = append(out, &Error{Line: e.Pos.Line, Col: e.Pos.Column, Msg: "syntax error: " + e.Msg, Hint: hint(e.Msg)})
 	}
 	return out.tidy()
 }
@@ -176,8 +195,8 @@ func (s *Session) imported(c *Checked, src string, items []item, p *places, extr
 
 func fromParser(err error) ErrorList {
 	var list scanner.ErrorList
-	if errors.As(err, &list) {
-		return fromScanner(list)
+	if errors.As(err, &list) && len(list) > 0 {
+		return fromScanner(list[:1]) // what follows the first is often its echo
 	}
 	return ErrorList{{Line: 1, Col: 1, Msg: err.Error()}}
 }
@@ -224,20 +243,37 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 	s.fill(words, own, extra)
 
 	var errs ErrorList
+	var unused []types.Error
 	report := func(err error) {
 		var te types.Error
 		if !errors.As(err, &te) || harmless(te, shown) {
+			if strings.HasPrefix(te.Msg, "declared and not used") {
+				unused = append(unused, te)
+			}
 			return
 		}
 		e := errorAt(s.fset.Position(te.Pos), "%s", te.Msg)
 		e.Hint = hint(te.Msg)
+		if name, ok := strings.CutPrefix(te.Msg, "undefined: "); ok && e.Hint == "" {
+			e.Hint = s.nearest(name)
+		}
 		if strings.HasPrefix(te.Msg, "\t") && len(errs) > 0 { // the continuation of the error before
 			errs[len(errs)-1].Msg += ";" + strings.TrimRight(strings.ReplaceAll(te.Msg, "\t", " "), "\n")
 			return
 		}
+		e.Msg = strings.TrimRight(strings.NewReplacer("\n\t", "; ", "\n", "; ", "\t", " ").Replace(e.Msg), "; ")
 		errs = append(errs, e)
 	}
 	_ = types.NewChecker(s.config(report), s.fset, s.pkg, ch.Info).Files([]*ast.File{file})
+	for _, te := range unused {
+		for id, o := range ch.Info.Defs {
+			if v, ok := o.(*types.Var); ok && id.Pos() == te.Pos && types.Identical(v.Type(), errorType) && v.Parent() != ch.Info.Scopes[bodyType] {
+				e := errorAt(s.fset.Position(te.Pos), "%s", te.Msg)
+				e.Hint = "look at the error, or write _ in its place to say that it does not matter"
+				errs = append(errs, e)
+			}
+		}
+	}
 	if len(errs) > 0 {
 		return nil, errs
 	}
@@ -250,6 +286,11 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 	errs = dropped(ch.Info, s.fset, file, shown)
 	if len(errs) > 0 {
 		return nil, errs
+	}
+	if shown != nil {
+		if e := s.unshowable(ch.Info, shown.X); e != nil {
+			return nil, ErrorList{e}
+		}
 	}
 	if shown != nil && showable(ch.Info, shown) {
 		ch.Last = shown.X
@@ -331,9 +372,45 @@ func harmless(e types.Error, shown *ast.ExprStmt) bool {
 	case strings.HasPrefix(e.Msg, "declared and not used"), strings.HasSuffix(e.Msg, "imported and not used"):
 		return true
 	case shown != nil && strings.HasSuffix(e.Msg, "is not used"):
-		return e.Pos >= shown.Pos() && e.Pos < shown.End()
+		return e.Pos == ast.Unparen(shown.X).Pos() || e.Pos == shown.X.Pos()
 	}
 	return false
+}
+
+// unshowable says what is wrong with a last expression that is Go and yet nothing to show: a constant that no variable
+// could hold, or a function that was meant to be called.
+func (s *Session) unshowable(info *types.Info, x ast.Expr) *Error {
+	tv, ok := info.Types[x]
+	if !ok || tv.Type == nil {
+		return nil
+	}
+	if b, ok := tv.Type.(*types.Basic); ok && tv.Value != nil && b.Info()&types.IsUntyped != 0 {
+		d := types.Default(b).(*types.Basic)
+		fits := true
+		switch v := tv.Value; d.Kind() {
+		case types.Int:
+			_, fits = constant.Int64Val(constant.ToInt(v))
+		case types.Int32:
+			var n int64
+			n, fits = constant.Int64Val(constant.ToInt(v))
+			fits = fits && n == int64(int32(n))
+		case types.Float64:
+			f, _ := constant.Float64Val(v)
+			fits = !math.IsInf(f, 0)
+		}
+		if !fits {
+			return errorAt(s.fset.Position(x.Pos()), "cannot use %s (untyped %s constant) as %s value: it overflows", types.ExprString(x), d.Name(), d.Name())
+		}
+	}
+	if _, ok := tv.Type.Underlying().(*types.Signature); ok && tv.IsValue() {
+		e := errorAt(s.fset.Position(x.Pos()), "%s is a function and was not called", types.ExprString(x))
+		e.Hint = "write " + types.ExprString(x) + "(…)"
+		if sig := tv.Type.Underlying().(*types.Signature); sig.Params().Len() == 0 {
+			e.Hint = "write " + types.ExprString(x) + "()"
+		}
+		return e
+	}
+	return nil
 }
 
 // showable says whether the last expression has a value that is worth showing: not what printing returns.

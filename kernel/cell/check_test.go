@@ -115,6 +115,13 @@ func TestRefused(t *testing.T) {
 		{"late method named as a field", []string{"type T struct{ a int }", "func (t T) a() {}"}, "1:12: field and method", ""},
 		{"type as value", []string{"int"}, "1:1: int (type) is not an expression", ""},
 		{"missing return", []string{"func f() int {\n}"}, "2:1: missing return", ""},
+		{"line comment", []string{"x := 1\n//line other.go:100\ny"}, "2:1: not supported in cells: a comment", ""},
+		{"unused within the shown", []string{"func() int { 1; return 2 }()"}, "1:14: 1 (untyped", ""},
+		{"function not called", []string{"strings.ToUpper"}, "1:1: strings.ToUpper is a function", "write strings.ToUpper(…)"},
+		{"constant too large to show", []string{"1 << 63"}, "1:1: cannot use 1 << 63", ""},
+		{"error unread in a function", []string{"func f() int {\n\tn, err := strconv.Atoi(\"1\")\n\treturn n\n}"}, "2:5: declared and not used: err", "look at the error"},
+		{"near miss", []string{"Redcue(ABV(60), ABV(40))"}, "1:1: undefined: Redcue", "is Reduce meant?"},
+		{"decimal comma", []string{"litres := 390,5"}, "1:11: assignment mismatch", "390.5"},
 		{"bad token", []string{"x := 1 @ 2"}, "1:8: syntax error: illegal character", ""},
 	} {
 		_, err := run(t, c.cells...)

@@ -6,6 +6,7 @@ import (
 	"go/types"
 	"slices"
 	"sort"
+	"strings"
 )
 
 // Effects is what a cell does to the session: the objects it defines, uses and changes. Changing is judged on the safe
@@ -312,15 +313,21 @@ func readsArguments(fn *types.Func) bool {
 		}
 		return false
 	case "fmt":
-		return len(fn.Name()) > 0 && fn.Name()[0] != 'F' && fn.Name()[0] != 'S' || fn.Name()[:2] == "Sp"
+		return !strings.HasPrefix(fn.Name(), "Fprint") && !strings.HasPrefix(fn.Name(), "Sscan") && !strings.HasPrefix(fn.Name(), "Fscan") && !strings.HasPrefix(fn.Name(), "Append")
 	case "gonum.org/v1/gonum/floats":
 		switch fn.Name() {
 		case "Sum", "Max", "Min", "MaxIdx", "MinIdx", "Dot", "Norm", "Distance", "Equal", "EqualApprox", "Prod", "Count", "HasNaN":
 			return true
 		}
 		return false
+	case "gonum.org/v1/gonum/stat":
+		return !strings.HasPrefix(fn.Name(), "Sort")
+	case "strings", "strconv", "math", "math/bits", "math/cmplx", "errors", "unicode", "unicode/utf8", "unicode/utf16", "time", "regexp",
+		"cmp", "gonum.org/v1/gonum/integrate", "swanneck/plots", "swanneck/mathlib/sheet", "swanneck/mathlib/quantity",
+		"swanneck/mathlib/alcoholometry", "swanneck/mathlib/mixing", "swanneck/worksheets/cellapi":
+		return true
 	}
-	return true
+	return false
 }
 
 // readsReceiver says whether a method leaves its receiver as it is. Of a library's pointer methods few are known to.

@@ -28,7 +28,7 @@ func (s *Session) Hover(src string, offset int) (h Hover, ok bool) {
 			if !isIdent || ok {
 				return !ok
 			}
-			at := s.fset.Position(id.Pos())
+			at := c.fset.Position(id.Pos())
 			if at.Line != line || at.Column != col || at.Filename != "look" || id.Name != src[start:end] {
 				return true
 			}

@@ -12,6 +12,7 @@ import (
 type loose struct {
 	file *ast.File
 	info *types.Info
+	fset *token.FileSet // of its own: the session's would grow with every key
 }
 
 // look parses and checks a cell as far as it goes. Nothing in the session changes.
@@ -32,8 +33,9 @@ func (s *Session) look(src string) (out []loose) {
 		isType:  func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok },
 		outside: func(n string) bool { _, ready := s.lib.Ready(n); return ready || types.Universe.Lookup(n) != nil },
 	}
+	fset := token.NewFileSet() // one for all, so that places are told apart
 	for _, part := range arrange(src, items, names, false) {
-		file, _ := parser.ParseFile(s.fset, c.Name, part.render(src, c.Name, p), parser.SkipObjectResolution|parser.AllErrors)
+		file, _ := parser.ParseFile(fset, c.Name, part.render(src, c.Name, p), parser.SkipObjectResolution|parser.AllErrors)
 		if file == nil {
 			continue
 		}
@@ -48,8 +50,8 @@ func (s *Session) look(src string) (out []loose) {
 			own[n] = true
 		}
 		s.fill(words, own, extra)
-		l := loose{file, newInfo()}
-		_ = types.NewChecker(s.config(func(error) {}), s.fset, s.pkg, l.info).Files([]*ast.File{file})
+		l := loose{file, newInfo(), fset}
+		_ = types.NewChecker(s.config(func(error) {}), fset, s.pkg, l.info).Files([]*ast.File{file})
 		out = append(out, l)
 		for _, n := range topNames(file) {
 			if o := s.pkg.Scope().Lookup(n); o != nil {

@@ -123,11 +123,11 @@ func (c *Checked) Commit(chunks, statements int) {
 		put(o)
 	}
 	for i, ch := range c.Chunks {
-		if i > chunks {
-			return
-		}
-		if i == chunks && statements < 0 {
-			return
+		if i > chunks || i == chunks && statements < 0 {
+			for _, m := range ch.late { // methods of a chunk that never ran
+				c.session.dead[m.Func] = true
+			}
+			continue
 		}
 		for _, o := range ch.declared {
 			put(o)
@@ -138,6 +138,38 @@ func (c *Checked) Commit(chunks, statements int) {
 			}
 		}
 	}
+}
+
+// UnreadErrors lists the variables of type error that the cell declares at its top level and nothing in it uses.
+func (c *Checked) UnreadErrors() []*types.Var {
+	used := map[types.Object]bool{}
+	for _, ch := range c.Chunks {
+		assigned := map[*ast.Ident]bool{} // a name on the left is no use
+		ast.Inspect(ch.Body, func(n ast.Node) bool {
+			if a, ok := n.(*ast.AssignStmt); ok {
+				for _, x := range a.Lhs {
+					if id, ok := x.(*ast.Ident); ok {
+						assigned[id] = true
+					}
+				}
+			}
+			return true
+		})
+		for id, o := range ch.Info.Uses {
+			if !assigned[id] {
+				used[o] = true
+			}
+		}
+	}
+	var out []*types.Var
+	for _, ch := range c.Chunks {
+		for _, v := range ch.Globals {
+			if types.Identical(v.Type(), errorType) && !used[v] {
+				out = append(out, v)
+			}
+		}
+	}
+	return out
 }
 
 // endOf returns the end of the nth statement of a body.

@@ -43,7 +43,8 @@ func (o Options) filled() Options {
 type Engine struct {
 	opts   Options
 	worker *worker
-	done   []request // the cells that succeeded, for replay
+	done   []request // what a replay runs: the cells that succeeded, and those that stopped half-way
+	cut    []string  // cells that were told to stop: what they did cannot be replayed
 }
 
 // request is a cell that succeeded, with what a replay needs: the answers it was given, and what its output was.
@@ -51,6 +52,7 @@ type request struct {
 	name, source string
 	answers      []string
 	output       [sha256.Size]byte
+	stops        bool // it stopped half-way, and what ran of it stays: it is replayed too
 }
 
 // Start starts an engine and its worker.
@@ -92,8 +94,18 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 	if lost {
 		_ = e.worker.end() // it is dead or about to be; there is nothing more to learn from it
 		e.worker = nil
+		if f.Cell != "" { // a goroutine of an earlier cell did it, and would do it again
+			e.done = slices.DeleteFunc(e.done, func(r request) bool { return r.name == f.Cell && r.name != name })
+		}
 		if err := e.restore(ctx, f); err != nil {
 			return errors.Join(f, err)
+		}
+	} else if f != nil && f.Kind != Refused {
+		r.answers, r.output, r.stops = live.answers, live.sum(), true
+		if f.Kind == Stopped {
+			e.done = append(e.done, r)
+		} else {
+			e.cut = append(e.cut, name)
 		}
 	}
 	if f != nil {
@@ -140,8 +152,13 @@ func (e *Engine) askWorker(ctx context.Context, question message, answer string)
 				e.worker = nil
 				return message{}, errors.New("engine: the worker ended while it was asked")
 			}
-			if m.Type == answer {
+			switch m.Type {
+			case answer:
 				return m, nil
+			case "dying":
+				_ = e.worker.end()
+				e.worker = nil
+				return message{}, m.Fail
 			}
 		}
 	}
@@ -158,7 +175,7 @@ func (e *Engine) Restore(ctx context.Context) error {
 
 // Forget ends the worker and everything the cells declared.
 func (e *Engine) Forget() error {
-	e.done = nil
+	e.done, e.cut = nil, nil
 	if e.worker != nil {
 		_ = e.worker.end()
 	}
@@ -170,6 +187,7 @@ func (e *Engine) Forget() error {
 // restore starts a worker and replays. A cell that does not succeed this time is left out from here on; if it takes the
 // worker with it, the replay begins again without it. What was done is written into f.
 func (e *Engine) restore(ctx context.Context, f *Failure) error {
+	ctx = context.WithoutCancel(ctx) // it is the cell that was interrupted
 	var lost, changed []string
 	for {
 		w, err := startWorker(e.opts)
@@ -197,8 +215,10 @@ func (e *Engine) restore(ctx context.Context, f *Failure) error {
 			f.Note = "a new worker was started and the earlier cell run again, unseen"
 		case len(kept) > 1:
 			f.Note = fmt.Sprintf("a new worker was started and the %d earlier cells run again, unseen", len(kept))
-		default:
-			f.Note = "a new worker was started"
+		}
+		if len(e.cut) > 0 {
+			f.Note += fmt.Sprintf("; what %v did before it was stopped is lost", e.cut)
+			e.cut = nil
 		}
 		if len(changed) > 0 {
 			f.Note += fmt.Sprintf("; %v said something else than before", changed)
@@ -218,7 +238,7 @@ func (e *Engine) replay(ctx context.Context, w *worker, lost, changed *[]string)
 		if err != nil {
 			return false, err
 		}
-		if f == nil {
+		if !dead && (f == nil) == !r.stops {
 			if unseen.sum() != r.output {
 				*changed = append(*changed, r.name)
 			}
@@ -255,6 +275,7 @@ func (e *Engine) runIn(ctx context.Context, w *worker, r request, s *session) (f
 		grace = t.C
 	}
 	done := ctx.Done()
+	var answered chan message
 	for {
 		select {
 		case <-done:
@@ -269,6 +290,14 @@ func (e *Engine) runIn(ctx context.Context, w *worker, r request, s *session) (f
 		case <-grace:
 			w.kill()
 			return e.stopped(why, 0, 0), true, nil
+		case m := <-answered:
+			answered = nil
+			if err := w.pipe.write(m); err != nil {
+				return w.postMortem(), true, nil
+			}
+			if timer != nil {
+				timer.Reset(e.opts.CellTime)
+			}
 		case m, ok := <-w.inbox:
 			if !ok {
 				return w.postMortem(), true, nil
@@ -278,13 +307,15 @@ func (e *Engine) runIn(ctx context.Context, w *worker, r request, s *session) (f
 			}
 			switch m.Type {
 			case "ask":
-				answer, ok := s.ask(m.Text, m.Flag)
-				if err := w.pipe.write(message{Type: "answer", Text: answer, Flag: ok}); err != nil {
-					return w.postMortem(), true, nil
+				if timer != nil {
+					timer.Stop() // the person's time is not the cell's
 				}
-				if timer != nil { // the person's time is not the cell's
-					timer.Reset(e.opts.CellTime)
-				}
+				answered = make(chan message, 1)
+				go func() {
+					answer, ok := s.ask(m.Text, m.Flag)
+					answered <- message{Type: "answer", Text: answer, Flag: ok}
+				}()
+			case "completions", "described": // to a question that was given up
 			case "dying":
 				w.kill()
 				return m.Fail, true, nil

@@ -16,12 +16,14 @@ import (
 	"swanneck/kernel/symbols/whitelist"
 )
 
+var content = engine.Content{
+	Library:  func() cell.Library { return symbols.NewLibrary() },
+	Packages: whitelist.Packages,
+	Values:   symbols.Values,
+}
+
 func TestMain(m *testing.M) {
-	engine.WorkerIfAsked(engine.Content{
-		Library:  func() cell.Library { return symbols.NewLibrary() },
-		Packages: whitelist.Packages,
-		Values:   symbols.Values,
-	})
+	engine.WorkerIfAsked(content)
 	os.Exit(m.Run())
 }
 
@@ -285,4 +287,56 @@ func BenchmarkRoundTrip(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// What a stopped cell did before it stopped is there after a replay too.
+func TestReplayOfStoppedCells(t *testing.T) {
+	e := start(t, engine.Options{MemoryMiB: 256})
+	ok(t, e, "x := 1", "")
+	if _, f := run(t, e, "x = 5\npanic(\"no\")"); f == nil || f.Items[0].Msg != "panic: no" {
+		t.Fatalf("%v", f)
+	}
+	if _, f := run(t, e, "var all [][]byte\nfor {\n\tall = append(all, make([]byte, 1<<26))\n\tfor i := range all[len(all)-1] {\n\t\tall[len(all)-1][i] = 1\n\t\ti += 4096\n\t}\n}"); f == nil {
+		t.Fatal("succeeded")
+	}
+	ok(t, e, "x", "value:5")
+}
+
+// A stop that comes early is not lost, and does not reach the replay.
+func TestCancelledBefore(t *testing.T) {
+	e := start(t, engine.Options{Grace: 30 * time.Second})
+	ok(t, e, "x := 1\nfor i := range 3000000 { x += i % 2 }", "")
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	begin := time.Now()
+	err := e.Run(ctx, "cell", "for {\n}", &heard{})
+	var f *engine.Failure
+	if !errors.As(err, &f) || f.Kind != engine.Halted || time.Since(begin) > 10*time.Second {
+		t.Fatalf("%v after %v", err, time.Since(begin))
+	}
+	ok(t, e, "x", "value:1500001")
+}
+
+// A goroutine that brings its worker down later is not started again by the replay.
+func TestLatePanic(t *testing.T) {
+	e := start(t, engine.Options{})
+	ok(t, e, "x := 1", "")
+	var h heard
+	if err := e.Run(context.Background(), "cell 2", "go func() { time.Sleep(50*time.Millisecond); panic(\"late\") }()", &h); err != nil {
+		t.Fatal(err)
+	}
+	if _, f := run(t, e, "time.Sleep(10*time.Second)"); f == nil || !strings.Contains(f.Error(), "late") {
+		t.Fatalf("%v", f)
+	}
+	ok(t, e, "time.Sleep(200*time.Millisecond)\nx", "value:1")
+}
+
+// An error that is set and never looked at does not pass in silence.
+func TestUnreadError(t *testing.T) {
+	e := start(t, engine.Options{})
+	if _, f := run(t, e, "n, err := strconv.Atoi(\"12x\")\nn * 2"); f == nil || !strings.Contains(f.Error(), "nobody looks at err") {
+		t.Errorf("%v", f)
+	}
+	ok(t, e, "m, err := strconv.Atoi(\"12\")\nm * 2", "value:24")
+	ok(t, e, "k, err := strconv.Atoi(\"12x\")\nif err != nil {\n\tk = -1\n}\nk", "value:-1")
 }

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"go/types"
 	"io"
 	"reflect"
 	"time"
@@ -13,8 +14,13 @@ type Evaluator interface {
 	// Run runs a chunk of a checked cell: what its declarations set up, then its statements. It says how many
 	// statements came to their end. An error that is a *RunError says where and why it stopped.
 	Run(ch *cell.Chunk) (shown []Shown, completed int, err error)
-	// Stop asks the running chunk to end soon, from another goroutine.
+	// Stop asks the running chunk to end soon, from another goroutine, and lets no other begin until Resume.
 	Stop()
+	Resume()
+	// Value returns what a variable of the session holds.
+	Value(v *types.Var) any
+	// Error returns a value as an error if its type is one, those that cells declared included.
+	Error(v any) (error, bool)
 	// Text writes a value as fmt.Print would, those of types that cells declared included.
 	Text(v any) string
 }
@@ -32,7 +38,6 @@ type RunError struct {
 	Msg       string
 	Halted    bool // stopped from outside
 	Refused   bool // cannot be run faithfully; nothing was run
-	IsError   bool // a value of type error came to light, not a panic
 }
 
 func (e *RunError) Error() string { return e.Msg }

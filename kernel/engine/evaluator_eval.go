@@ -2,6 +2,7 @@ package engine
 
 import (
 	"errors"
+	"go/types"
 	"math/rand"
 	randv2 "math/rand/v2"
 	"reflect"
@@ -76,13 +77,32 @@ func (c *closures) runError(err error) *RunError {
 	}
 	var f *eval.Failure
 	if errors.As(err, &f) {
-		return &RunError{Line: f.Pos.Line, Col: f.Pos.Column, Name: f.Pos.Filename, Msg: f.Text, Halted: f.Stop}
+		msg := f.Text
+		if f.Panic != nil && !f.Stop && !f.Plain {
+			msg = "panic: " + msg
+		}
+		return &RunError{Line: f.Pos.Line, Col: f.Pos.Column, Name: f.Pos.Filename, Msg: msg, Halted: f.Stop}
 	}
 	return &RunError{Msg: err.Error()}
 }
 
 // Stop implements Evaluator.
 func (c *closures) Stop() { c.m.Stop() }
+
+// Resume implements Evaluator.
+func (c *closures) Resume() { c.m.Resume() }
+
+// Value implements Evaluator.
+func (c *closures) Value(v *types.Var) any {
+	x, ok := c.m.Global(v)
+	if !ok {
+		return nil
+	}
+	return c.m.Any(x)
+}
+
+// Error implements Evaluator.
+func (c *closures) Error(v any) (error, bool) { return eval.AsError(v) }
 
 // Text implements Evaluator.
 func (c *closures) Text(v any) string { return eval.Sprint(v) }

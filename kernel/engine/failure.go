@@ -2,7 +2,9 @@ package engine
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
+	"unicode"
 )
 
 // Kind says why a cell did not succeed.
@@ -22,6 +24,7 @@ type Failure struct {
 	Kind  Kind    `json:"kind"`
 	Items []Place `json:"items"`           // at least one
 	Trace string  `json:"trace,omitempty"` // what a dying worker wrote
+	Cell  string  `json:"cell,omitempty"`  // the cell whose goroutine did it, if that is known
 	Note  string  `json:"note,omitempty"`  // what was done about it
 }
 
@@ -54,5 +57,20 @@ func (f *Failure) Lines() []string {
 func (f *Failure) Error() string { return strings.Join(f.Lines(), "\n") }
 
 func fail(kind Kind, line, col int, format string, args ...any) *Failure {
-	return &Failure{Kind: kind, Items: []Place{{line, col, fmt.Sprintf(format, args...)}}}
+	return &Failure{Kind: kind, Items: []Place{{line, col, oneLine(fmt.Sprintf(format, args...))}}}
+}
+
+// packagePrefix is the package in front of the name of a function that says no: cells know the function by its name.
+var packagePrefix = regexp.MustCompile(`^[a-z]+\.([A-Z][\w.]*: )`)
+
+// oneLine makes a message one line that can do nothing to a terminal.
+func oneLine(s string) string {
+	s = packagePrefix.ReplaceAllString(strings.TrimSpace(s), "$1")
+	s = strings.NewReplacer("\r\n", "; ", "\n", "; ", "\t", " ").Replace(s)
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return '\uFFFD'
+		}
+		return r
+	}, s)
 }

@@ -14,6 +14,7 @@ func (w *workerSide) watchMemory(mib int) {
 	for range time.Tick(5 * time.Millisecond) {
 		metrics.Read(sample)
 		if held := sample[0].Value.Uint64() - sample[1].Value.Uint64(); held > limit {
+			w.flush()
 			f := fail(Memory, 0, 0, "the cell needed more than the %d MiB of memory it may have, and its worker was ended", mib)
 			_ = w.pipe.write(message{Type: "dying", Fail: f}) // if the parent is gone there is nobody to tell
 			os.Exit(3)

@@ -37,7 +37,7 @@ func work(c Content) error {
 	if err != nil || hello.Setup == nil {
 		return errors.Join(errors.New("this process expects to be started by its parent"), err)
 	}
-	if err := limitSelf(hello.Setup.MemoryMiB); err != nil {
+	if err := confine(hello.Setup.MemoryMiB); err != nil {
 		return err
 	}
 	runtime.GOMAXPROCS(max(2, min(4, runtime.NumCPU()))) // one for the cell, one to hear "stop"
@@ -65,7 +65,10 @@ func work(c Content) error {
 				os.Exit(0) // the parent is gone, or wants this worker gone
 			}
 			switch m.Type {
-			case "run", "complete", "hover":
+			case "run":
+				w.eval.Resume() // a "stop" that comes from here on is for this cell
+				runs <- m
+			case "complete", "hover":
 				runs <- m
 			case "answer":
 				w.answers <- m
@@ -108,6 +111,7 @@ type workerSide struct {
 	buf     strings.Builder // output of one stream that waits to be sent
 	bufName string
 	timer   *time.Timer
+	sent    time.Time // when the last batch went
 }
 
 // run checks and runs a cell.
@@ -124,7 +128,7 @@ func (w *workerSide) run(name, source string) *Failure {
 			if e.Hint != "" {
 				msg += " (" + e.Hint + ")"
 			}
-			f.Items = append(f.Items, Place{e.Line, e.Col, msg})
+			f.Items = append(f.Items, Place{e.Line, e.Col, oneLine(msg)})
 		}
 		return f
 	}
@@ -135,9 +139,11 @@ func (w *workerSide) run(name, source string) *Failure {
 			if !errors.As(err, &re) {
 				re = &RunError{Msg: err.Error()}
 			}
-			if !re.Refused {
-				checked.Commit(i, completed)
+			if re.Refused {
+				completed = -1
+				re.Refused = i == 0 // else what stands before it did run
 			}
+			checked.Commit(i, completed)
 			return w.failure(name, re)
 		}
 		if f := w.show(shown); f != nil {
@@ -146,6 +152,18 @@ func (w *workerSide) run(name, source string) *Failure {
 		}
 	}
 	checked.Commit(len(checked.Chunks), 0)
+	return w.unread(checked)
+}
+
+// unread stops a cell whose error nobody looked at: one that is not nil, in a variable that the cell sets and never
+// uses.
+func (w *workerSide) unread(c *cell.Checked) *Failure {
+	for _, v := range c.UnreadErrors() {
+		if err, ok := w.eval.Error(w.eval.Value(v)); ok && err != nil {
+			p := w.session.Fset().Position(v.Pos())
+			return fail(Stopped, p.Line, p.Column, "nobody looks at %s, and it is not nil: %v", v.Name(), err)
+		}
+	}
 	return nil
 }
 
@@ -235,8 +253,8 @@ func (s streamWriter) Write(b []byte) (int, error) {
 		w.bufName = s.name
 	}
 	w.buf.Write(b)
-	if w.buf.Len() >= batchSize {
-		w.flushLocked()
+	if w.buf.Len() >= batchSize || time.Since(w.sent) > batchTime {
+		w.flushLocked() // what is said after a pause goes at once: the cell may be about to end its process
 	} else if w.timer == nil {
 		w.timer = time.AfterFunc(batchTime, w.flush)
 	}
@@ -257,6 +275,7 @@ func (w *workerSide) flushLocked() {
 	if w.buf.Len() == 0 {
 		return
 	}
+	w.sent = time.Now()
 	text := strings.ToValidUTF8(w.buf.String(), "\uFFFD")
 	w.buf.Reset()
 	if err := w.pipe.write(message{Type: "stream", Stream: w.bufName, Text: text}); err != nil {
@@ -267,8 +286,8 @@ func (w *workerSide) flushLocked() {
 // crash reports a panic in a goroutine of a cell, which ends the worker as it would end a Go program.
 func (w *workerSide) crash(re *RunError) {
 	w.flush()
-	f := w.failure("", re)
-	f.Kind = Crashed
+	f := w.failure(re.Name, re)
+	f.Kind, f.Cell = Crashed, re.Name
 	f.Items[0].Msg = "a goroutine panicked: " + f.Items[0].Msg
 	_ = w.pipe.write(message{Type: "dying", Fail: f}) // if the parent is gone there is nobody to tell
 	os.Exit(3)

@@ -204,7 +204,8 @@ func (m *Machine) halted() *Panic {
 	return stopped
 }
 
-func (m *Machine) resume() {
+// Resume lets chunks run again after Stop, or after a stack overflow, which stops everything.
+func (m *Machine) Resume() {
 	m.fatal.Store(nil)
 	m.stop.Store(false)
 	ch := make(chan struct{})

@@ -8,7 +8,7 @@ import (
 // RunProgram runs a whole package as the Go command would: its variables in the order of their dependencies, its init
 // functions, and main if it has one.
 func (m *Machine) RunProgram(s *Source) error {
-	m.resume()
+	m.Resume()
 	var fns []*ast.FuncDecl
 	for _, f := range s.Files {
 		for _, d := range f.Decls {

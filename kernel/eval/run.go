@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"go/types"
 	"reflect"
+	"runtime"
 )
 
 // Chunk is a checked part of a cell.
@@ -30,6 +31,7 @@ type Failure struct {
 	Pos   token.Position
 	Text  string // as Go prints it after "panic: "; the bare text for an error that stops the cell
 	Stop  bool   // the machine was asked to stop
+	Plain bool   // a run-time error of the language, or an error that stops the cell: its text needs no head
 	Panic *Panic
 }
 
@@ -94,7 +96,6 @@ func (m *Machine) SetMethod(fn *types.Func, d *ast.FuncDecl, info *types.Info, f
 // Run declares a chunk's functions, sets up what the package level of it declares, runs its statements one after the other and evaluates its last expression. The
 // error is an *Unsupported, before anything ran, or a *Failure.
 func (m *Machine) Run(c Chunk) (Result, error) {
-	m.resume()
 	if err := m.Declare(c); err != nil {
 		return Result{}, err
 	}
@@ -202,9 +203,10 @@ func (m *Machine) failure(p *Panic) error {
 	}
 	e := &Failure{Pos: p.Position(), Panic: p, Stop: p == stopped}
 	if s, ok := stopText(p.Value); ok {
-		e.Text = s
+		e.Text, e.Plain = s, true
 	} else {
 		e.Text = p.Message()
+		_, e.Plain = p.Value.(runtime.Error)
 	}
 	return e
 }

@@ -230,6 +230,7 @@ func TestStop(t *testing.T) {
 		if d := time.Since(start); d > 2*time.Second {
 			t.Errorf("%q took %v to stop", src, d)
 		}
+		c.m.Resume()
 		c.ok("fmt.Print(1)\n")
 		c.printed("1")
 	}
@@ -246,6 +247,7 @@ func TestStackOverflow(t *testing.T) {
 		if _, err := c.run(src); err == nil || !strings.Contains(err.Error(), "stack overflow") {
 			t.Errorf("%q gives %v", src, err)
 		}
+		c.m.Resume()
 		c.ok("fmt.Print(1)\n")
 		c.printed("1")
 	}

@@ -17,6 +17,7 @@ func init() {
 			"CheckRange":             reflect.ValueOf(quantity.CheckRange),
 			"Fahrenheit":             reflect.ValueOf(quantity.Fahrenheit),
 			"Figure":                 reflect.ValueOf(quantity.Figure),
+			"FormatFigure":           reflect.ValueOf(quantity.FormatFigure),
 			"GToKg":                  reflect.ValueOf(quantity.GToKg),
 			"HLToL":                  reflect.ValueOf(quantity.HLToL),
 			"ImperialFluidOuncesToL": reflect.ValueOf(quantity.ImperialFluidOuncesToL),

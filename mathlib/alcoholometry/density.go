@@ -6,6 +6,9 @@ import "swanneck/mathlib/quantity"
 // ethanol and water, kg/m³, at t from -20 to 40 °C and not below the freezing point of the mixture. It fails with an
 // *UnsetError or a *quantity.RangeError.
 //
+// t is a thermometer's reading on today's scale (ITS-90); the formula was made for IPTS-68. The two differ by at most
+// 0.01 °C here, which is under 0.01 kg/m³, and the legal tables take no notice of it either.
+//
 // Source: OIML R 22 (1975), general formula. Agrees with the measurements of the National Bureau of Standards (1913)
 // within 0.1 kg/m³ from 10 to 40 °C, and with the formula of Bettin and Spieweck (1990) within 0.005 kg/m³ at 20 °C.
 func DensityKgM3(s Strength, t quantity.Temperature) (float64, error) {

@@ -15,7 +15,8 @@ const (
 
 // larkin holds b, c, d of Larkin's coefficients a_i = b + c T + d T², J/mol, T in K.
 //
-// Source: J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137–148, doi 10.1016/0021-9614(75)90261-X.
+// Source: J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137–148, doi 10.1016/0021-9614(75)90261-X. The coefficients are from
+// memory and were confirmed digit by digit in one public transcription; the paper itself was not seen.
 var larkin = [5][3]float64{
 	{-363868, 1838.29, -2.32763},
 	{925982, -4835.86, 6.37228},
@@ -39,8 +40,8 @@ func excessEnthalpyJMol(x float64) float64 {
 // and water at 25 °C and held there, in kilojoules: up to 37 kJ/kg, near 26 % by mass. It fails with an
 // *alcoholometry.UnsetError, and with a *quantity.RangeError if kg is negative.
 //
-// Source: J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137–148, doi 10.1016/0021-9614(75)90261-X, at 298.15 K. Published
-// measurements differ from it by up to 8 %.
+// Source: J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137–148, doi 10.1016/0021-9614(75)90261-X, at 298.15 K,
+// coefficients from memory (see larkin). Published measurements differ from it by up to 8 %.
 func HeatOfMixingKJ(kg float64, s alcoholometry.Strength) (float64, error) {
 	const fn = "mixing.HeatOfMixingKJ"
 	if err := alcoholometry.CheckSet(fn, "the strength", s); err != nil {
@@ -61,8 +62,9 @@ func heatGivenOffKJKg(s alcoholometry.Strength) float64 {
 
 // warming returns by how much the heat of mixing warms the tank, and the temperature after mixing, without loss of
 // heat. All heat on the way from the starting temperatures to 25 °C and from 25 °C to the end is carried by heat
-// capacities, and the mixing is done at 25 °C, so that Larkin's formula is not stretched below its range. (The shortcut of dividing the heat at 25 °C by the heat
-// capacity of the mixture forgets that more heat comes off at 20 °C, and gives 5 to 10 % less from there.)
+// capacities, and the mixing is done at 25 °C, so that Larkin's formula is not stretched below its range. (The
+// shortcut of dividing the heat at 25 °C by the heat capacity of the mixture forgets that more heat comes off at 20 °C,
+// and gives 5 to 10 % less from there.)
 func warming(r Reduction) (warmingC float64, mixedAt quantity.Temperature, err error) {
 	inKJ := r.SpiritKg*sensibleKJKg(r.Spirit.Strength, r.Spirit.Temp.C()) + r.WaterKg*sensibleKJKg(alcoholometry.Water, r.WaterTemp.C())
 	if r.WaterKg == 0 {

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"swanneck/kernel/display"
 )
@@ -53,18 +54,30 @@ func Result(name string, figure float64, unit string, more ...ResultOption) {
 		panic(&Stop{"Result: a result needs a name"})
 	case strings.TrimSpace(unit) == "":
 		panic(&Stop{fmt.Sprintf("Result: %q needs a unit; a bare number has the unit \"1\"", name)})
+	case hasControl(name) || hasControl(unit) || hasControl(r.Note):
+		panic(&Stop{fmt.Sprintf("Result: %q, %q, %q: a name, a unit and a note are plain text on one line", name, unit, r.Note)})
 	case math.IsNaN(figure) || math.IsInf(figure, 0):
 		panic(&Stop{fmt.Sprintf("Result: %q is %v %s; a result must be a finite number", name, figure, unit)})
 	case r.PlusMinus < 0 || r.Within < 0 || math.IsNaN(r.PlusMinus+r.Within) || math.IsInf(r.PlusMinus+r.Within, 0):
-		panic(&Stop{fmt.Sprintf("Result: %q has a ± or tolerance of %v and %v %s; both must be finite and not below zero", name, r.PlusMinus, r.Within, unit)})
+		panic(&Stop{fmt.Sprintf("Result: %q has a ± of %v and a tolerance of %v %s; both must be finite and not below zero", name, r.PlusMinus, r.Within, unit)})
 	}
 	r.Figure = Figure(figure, r.PlusMinus, r.Within)
 	display.Publish(display.Bundle{
 		display.Plain:  r.Name + ": " + withPlusMinus(r) + " " + r.Unit + noteText(r.Note),
-		display.HTML:   fmt.Sprintf("<table><tr><th>%s</th><td>%s</td><td>%s</td></tr></table>", html.EscapeString(r.Name), html.EscapeString(withPlusMinus(r)), html.EscapeString(r.Unit+noteText(r.Note))),
+		display.HTML:   resultTable(r),
 		display.Result: r,
 	})
 }
+
+func resultTable(r display.ResultData) string {
+	row := fmt.Sprintf("<tr><th>%s</th><td>%s</td><td>%s</td></tr>", html.EscapeString(r.Name), html.EscapeString(withPlusMinus(r)), html.EscapeString(r.Unit))
+	if r.Note != "" {
+		row += fmt.Sprintf("<tr><td colspan=\"3\">%s</td></tr>", html.EscapeString(r.Note))
+	}
+	return "<table>" + row + "</table>"
+}
+
+func hasControl(s string) bool { return strings.ContainsFunc(s, unicode.IsControl) }
 
 func noteText(n string) string {
 	if n == "" {
@@ -96,12 +109,14 @@ func Figure(x, plusMinus, within float64) string {
 		}
 	default:
 		decimals = 3 - int(math.Floor(math.Log10(math.Abs(x))))
-		decimals = min(decimals, 6)
 		if x == math.Trunc(x) {
 			decimals = 0
 		}
 	}
-	decimals = max(0, min(decimals, 9))
+	if size := math.Abs(x); decimals > 9 || size >= 1e12 {
+		return strconv.FormatFloat(x, 'g', 4, 64) // too small or too large to be read in full
+	}
+	decimals = max(0, decimals)
 	s := strconv.FormatFloat(x, 'f', decimals, 64)
 	if s == "-"+strconv.FormatFloat(0, 'f', decimals, 64) {
 		s = s[1:]

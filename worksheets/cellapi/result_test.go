@@ -37,6 +37,10 @@ func TestFigure(t *testing.T) {
 		{0.0123456, 0, 0, "0.01235"},
 		{-0.00001, 0, 0.1, "0.0"},
 		{0, 0, 0, "0"},
+		{1.2e-7, 0, 0, "1.2e-07"},
+		{0.00012345, 0, 0, "0.0001234"},
+		{5, 1e-12, 0, "5"},
+		{1e300, 0, 0, "1e+300"},
 		{3, 0, 0, "3"},
 	} {
 		if got := cellapi.Figure(c.x, c.plusMinus, c.within); got != c.want {
@@ -49,6 +53,8 @@ func TestResultsThatAreNone(t *testing.T) {
 	for want, f := range map[string]func(){
 		"needs a name":      func() { cellapi.Result(" ", 1, "kg") },
 		"needs a unit":      func() { cellapi.Result("water", 1, "") },
+		"one line":          func() { cellapi.Result("water\n", 1, "kg") },
+		"plain text":        func() { cellapi.Result("water", 1, "kg", cellapi.Note("\x1b[2J")) },
 		"NaN kg":            func() { cellapi.Result("water", math.NaN(), "kg") },
 		"+Inf kg":           func() { cellapi.Result("water", math.Inf(1), "kg") },
 		"±":                 func() { cellapi.Result("water", 1, "kg", cellapi.PlusMinus(-1)) },

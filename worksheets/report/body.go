@@ -65,6 +65,10 @@ func (b *body) cell(i int) {
 	}
 }
 
+// RoleInputs is the value of "role", in a cell's own metadata, of a cell that holds what the person puts in. Its code is
+// shown open, and printed.
+const RoleInputs = "inputs"
+
 func (b *body) source(c *notebook.Cell) {
 	source := strings.TrimSpace(c.Source)
 	if source == "" {
@@ -75,6 +79,10 @@ func (b *body) source(c *notebook.Cell) {
 	if lines > 1 {
 		size = fmt.Sprintf("%d lines", lines)
 	}
-	fmt.Fprintf(&b.html, "<details class=\"code\"><summary>Code <span class=\"hint\">%s</span></summary><pre tabindex=\"0\"><code>%s</code></pre></details>\n",
-		size, colourCode(b.nb.Language(), c.Source))
+	open, name := "", "Code"
+	if role, _ := c.Own()["role"].(string); role == RoleInputs {
+		open, name = " open", "Put in" // what went in stands on paper too
+	}
+	fmt.Fprintf(&b.html, "<details class=\"code\"%s><summary>%s <span class=\"hint\">%s</span></summary><pre tabindex=\"0\"><code>%s</code></pre></details>\n",
+		open, name, size, colourCode(b.nb.Language(), c.Source))
 }

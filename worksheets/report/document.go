@@ -17,6 +17,7 @@ type Document struct {
 	Title      string             // empty: the first heading of the prose, else the file's name
 	Date       time.Time          // of the run, shown in its own time zone; zero: no date is shown
 	FileName   string             // of the worksheet; empty: none is shown
+	Notice     string             // what stands above everything else: that the run stopped; empty: none is shown
 	Results    []ResultRow        // shown first, in this order; empty: no such section
 	Provenance []Row              // shown last, in this order; empty: no such section
 }

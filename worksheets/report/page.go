@@ -40,6 +40,9 @@ func writePage(w *bytes.Buffer, doc Document, title, worksheet string) {
 `, policy(), text(title), css, text(title))
 	writeDateline(w, doc)
 	w.WriteString("</header>\n<main>\n")
+	if doc.Notice != "" {
+		w.WriteString(`<p class="stopped notice">` + text(doc.Notice) + "</p>\n")
+	}
 	writeResults(w, doc.Results)
 	if worksheet != "" {
 		w.WriteString("<section class=\"worksheet\" aria-label=\"Worksheet\">\n" + worksheet + "</section>\n")

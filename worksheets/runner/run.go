@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 	"time"
+	"unicode"
 
 	"swanneck/kernel/display"
 	"swanneck/kernel/engine"
@@ -37,16 +38,51 @@ type CellFailure struct {
 }
 
 func (f *CellFailure) Error() string {
-	first, rest := f.Failure.Items[0], f.Failure.Lines()[1:]
+	first := f.Failure.Items[0]
 	at := fmt.Sprintf("cell %d", f.Cell)
 	if first.Line > 0 {
 		at += fmt.Sprintf(", line %d:%d", first.Line, first.Col)
 	}
 	s := at + ": " + first.Msg
-	for _, l := range rest {
-		s += "; " + l
+	if n := len(f.Failure.Items) - 1; n > 0 {
+		s += fmt.Sprintf("; and %d more", n)
 	}
 	return s
+}
+
+// Said returns what the cells printed to standard output, a line each, with the number of the cell.
+func (o *Outcome) Said() []Line {
+	var out []Line
+	n := 0
+	for _, c := range o.Notebook.Cells {
+		if c.Type != notebook.Code {
+			continue
+		}
+		n++
+		for _, x := range c.Outputs {
+			if x.Type != notebook.Stream || x.Name != "stdout" {
+				continue
+			}
+			for l := range strings.Lines(x.Text) {
+				out = append(out, Line{n, strings.Map(plainRune, strings.TrimRight(l, "\r\n"))})
+			}
+		}
+	}
+	return out
+}
+
+// Line is a line that a cell printed.
+type Line struct {
+	Cell int // from 1
+	Text string
+}
+
+// plainRune keeps a worksheet from speaking to the terminal.
+func plainRune(r rune) rune {
+	if unicode.IsControl(r) && r != '\t' {
+		return '\uFFFD'
+	}
+	return r
 }
 
 // ErrInput marks errors of what was handed in: a file that is not there, not a notebook, not in Go.

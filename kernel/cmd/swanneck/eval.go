@@ -43,7 +43,7 @@ func (c *evalCommand) Run() error {
 	err = e.Run(ctx, "cell", code, out)
 	var f *engine.Failure
 	if errors.As(err, &f) {
-		for _, l := range f.Lines() {
+		for _, l := range f.Items {
 			fmt.Fprintln(os.Stderr, l)
 		}
 		return &statusError{status: exitFailed}

@@ -1,11 +1,13 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
 
+	"swanneck/kernel/cell"
 	"swanneck/kernel/symbols"
 	"swanneck/worksheets/export"
 	"swanneck/worksheets/notebook"
@@ -32,6 +34,10 @@ func (c *exportCommand) Run() error {
 	title := strings.TrimSuffix(filepath.Base(c.Worksheet), filepath.Ext(c.Worksheet))
 	text, err := export.Program(title, cells, symbols.NewLibrary())
 	if err != nil {
+		var list cell.ErrorList
+		if errors.As(err, &list) {
+			err = fmt.Errorf("%s, line %w", strings.TrimSuffix(err.Error(), ": "+list.Error()), list[0])
+		}
 		return withStatus(exitFailed, fmt.Errorf("%s: %w", c.Worksheet, err))
 	}
 	if c.To == "" {

@@ -52,7 +52,8 @@ func command(args []string) int {
 		return exitUsage
 	}
 	if len(args) == 0 {
-		args = []string{"--help"}
+		fmt.Fprintln(os.Stderr, "swanneck: say what to do: run, eval, export, version, licences; swanneck --help says more")
+		return exitUsage
 	}
 	ctx, err := parser.Parse(args)
 	if status == exitOK {

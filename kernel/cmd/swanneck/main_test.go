@@ -1,7 +1,10 @@
 package main
 
 import (
+	"errors"
 	"os"
+	"os/exec"
+	"strconv"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
@@ -23,9 +26,28 @@ func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:                 "testdata/script",
 		RequireExplicitExec: true,
+		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"status": status},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("LIBRARY", library+"/../../../worksheets/library")
 			return nil
 		},
 	})
+}
+
+// status N COMMAND… runs a command that must end with exit status N.
+func status(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 2 {
+		ts.Fatalf("usage: status N command...")
+	}
+	err := ts.Exec(args[1], args[2:]...)
+	got := 0
+	var exit *exec.ExitError
+	if errors.As(err, &exit) {
+		got = exit.ExitCode()
+	} else if err != nil {
+		ts.Fatalf("%v", err)
+	}
+	if strconv.Itoa(got) != args[0] {
+		ts.Fatalf("exit status %d; want %s", got, args[0])
+	}
 }

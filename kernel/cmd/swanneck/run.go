@@ -8,6 +8,7 @@ import (
 	"os/signal"
 	"time"
 
+	"swanneck/worksheets/notebook"
 	"swanneck/worksheets/runner"
 )
 
@@ -33,12 +34,23 @@ func (c *runCommand) Run() error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	sheets := make([]*notebook.Notebook, len(c.Worksheets))
+	for i, path := range c.Worksheets { // all are looked at before any is run
+		if sheets[i], err = runner.Load(path); err != nil {
+			return withStatus(exitUsage, err)
+		}
+	}
+	if err := runner.Prepare(c.Out, c.Worksheets); errors.Is(err, runner.ErrInput) {
+		return withStatus(exitUsage, err)
+	} else if err != nil {
+		return err
+	}
 	failed := false
 	for i, path := range c.Worksheets {
 		if i > 0 {
 			fmt.Println()
 		}
-		ok, err := c.one(ctx, path, date, runner.Options{Engine: eng, Versions: versions()})
+		ok, err := c.one(ctx, path, sheets[i], date, runner.Options{Engine: eng, Versions: versions()})
 		if err != nil {
 			return err
 		}
@@ -50,23 +62,15 @@ func (c *runCommand) Run() error {
 	return nil
 }
 
+// maxSaid is the number of lines printed by cells that the terminal shows.
+const maxSaid = 20
+
 // one runs a worksheet and says whether all of its cells succeeded.
-func (c *runCommand) one(ctx context.Context, path string, date time.Time, o runner.Options) (bool, error) {
-	sheet, err := runner.Load(path)
-	if err != nil {
-		return false, withStatus(exitUsage, err)
-	}
+func (c *runCommand) one(ctx context.Context, path string, sheet *notebook.Notebook, date time.Time, o runner.Options) (bool, error) {
 	bar := newProgress(path)
 	o.Progress = bar.at
 	out, err := runner.Run(ctx, sheet, o)
 	bar.end()
-	if err != nil {
-		return false, err
-	}
-	ipynb, html, err := runner.Write(out, c.Out, path, date, o)
-	if errors.Is(err, runner.ErrInput) {
-		return false, withStatus(exitUsage, err)
-	}
 	if err != nil {
 		return false, err
 	}
@@ -76,6 +80,21 @@ func (c *runCommand) one(ctx context.Context, path string, date time.Time, o run
 			return false, err
 		}
 		fmt.Println()
+	}
+	said := out.Said()
+	for i, l := range said {
+		if i == maxSaid {
+			fmt.Printf("… and %d more lines, in the report\n", len(said)-i)
+			break
+		}
+		fmt.Printf("cell %d: %s\n", l.Cell, l.Text)
+	}
+	if len(said) > 0 {
+		fmt.Println()
+	}
+	ipynb, html, err := runner.Write(out, c.Out, path, date, o)
+	if err != nil {
+		return false, err
 	}
 	fmt.Printf("notebook  %s\nreport    %s\n", ipynb, html)
 	if out.Failure != nil {

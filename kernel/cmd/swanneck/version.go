@@ -21,7 +21,7 @@ func versions() []runner.Version {
 		{What: "swanneck", Version: programVersion},
 		{What: "mathlib", Version: mathVersion},
 		{What: "Density of ethanol–water", Version: "OIML R 22 (1975), general formula, IPTS-68"},
-		{What: "Heat of mixing", Version: "Larkin (1975), J. Chem. Thermodyn. 7, 137"},
+		{What: "Heat of mixing", Version: "Larkin (1975), J. Chem. Thermodyn. 7, 137; coefficients from memory; an estimate"},
 		{What: "Glass expansion", Version: "ISO 1768 (1975), 25e-6 per °C"},
 		{What: "Built with", Version: fmt.Sprintf("%s for %s/%s", runtime.Version(), runtime.GOOS, runtime.GOARCH)},
 	}
