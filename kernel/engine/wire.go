@@ -3,6 +3,7 @@ package engine
 import (
 	"encoding/binary"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"io"
 	"sync"
@@ -49,7 +50,7 @@ type setup struct {
 }
 
 // maxMessage bounds a message in bytes, so that a damaged length does not take all memory.
-const maxMessage = 1 << 30
+const maxMessage = 128 << 20
 
 // pipe reads and writes messages. Writing is safe for several goroutines.
 type pipe struct {
@@ -88,6 +89,9 @@ func (p *pipe) read() (message, error) {
 	}
 	if err := json.Unmarshal(body, &m); err != nil {
 		return m, fmt.Errorf("engine: message: %w", err)
+	}
+	if m.Fail != nil && len(m.Fail.Items) == 0 {
+		return m, errors.New("engine: a failure that says nothing")
 	}
 	if m.V != wireVersion {
 		return m, fmt.Errorf("engine: message of version %d; this program speaks %d", m.V, wireVersion)

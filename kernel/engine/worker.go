@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"time"
 )
 
@@ -21,6 +22,7 @@ type worker struct {
 	stderr *tail
 	dead   chan struct{} // closed when the process has been waited for
 	err    error         // of waiting
+	fat    atomic.Bool   // killed for the memory it held
 }
 
 // asked is the environment variable that makes a process a worker.
@@ -33,10 +35,8 @@ func startWorker(o Options) (*worker, error) {
 	}
 	cmd := exec.Command(exe)
 	cmd.Env = append([]string{asked + "=1", "TZ=UTC", "GOTRACEBACK=single"}, raceEnv...)
-	for _, keep := range []string{"SYSTEMROOT", "GOCOVERDIR"} { // Windows cannot start a process without the first
-		if v := os.Getenv(keep); v != "" {
-			cmd.Env = append(cmd.Env, keep+"="+v)
-		}
+	if v := os.Getenv("SYSTEMROOT"); v != "" { // Windows starts no process without it
+		cmd.Env = append(cmd.Env, "SYSTEMROOT="+v)
 	}
 	stdin, err := cmd.StdinPipe()
 	if err != nil {
@@ -53,6 +53,7 @@ func startWorker(o Options) (*worker, error) {
 	}
 	w.pipe = &pipe{r: bufio.NewReaderSize(stdout, 1<<16), w: stdin}
 	go w.receive()
+	go w.watchResident(o.MemoryMiB)
 	if err := w.pipe.write(message{Type: "hello", Setup: &setup{
 		Clock: o.Clock.UnixNano(), Seed: o.Seed, MemoryMiB: o.MemoryMiB,
 	}}); err != nil {
@@ -86,6 +87,25 @@ func (w *worker) receive() {
 	close(w.inbox)
 }
 
+// watchResident kills a worker that holds more memory than it may, as the system sees it. The worker watches itself
+// more closely, but a single long operation can keep it from looking.
+func (w *worker) watchResident(mib int) {
+	tick := time.NewTicker(50 * time.Millisecond)
+	defer tick.Stop()
+	for {
+		select {
+		case <-w.dead:
+			return
+		case <-tick.C:
+			if held, ok := residentMiB(w.cmd.Process.Pid); ok && held > mib+64 {
+				w.fat.Store(true)
+				w.kill()
+				return
+			}
+		}
+	}
+}
+
 func (w *worker) kill() { _ = w.cmd.Process.Kill() } // an error means that it has ended already
 
 // end closes the worker's input, which ends it, and kills it if it does not end.
@@ -107,7 +127,7 @@ func (w *worker) postMortem() *Failure {
 	<-w.dead
 	text := w.stderr.String()
 	f := fail(Crashed, 0, 0, "the cell ended its worker process: %s", cause(text, w.err))
-	if strings.Contains(text, "out of memory") || strings.Contains(text, "cannot allocate memory") {
+	if w.fat.Load() || strings.Contains(text, "out of memory") || strings.Contains(text, "cannot allocate memory") {
 		f = fail(Memory, 0, 0, "the cell needed more memory than it may have, and its worker ended")
 	}
 	f.Trace = text

@@ -81,7 +81,7 @@ func (b *body) source(c *notebook.Cell) {
 	}
 	open, name := "", "Code"
 	if role, _ := c.Own()["role"].(string); role == RoleInputs {
-		open, name = " open", "Put in" // what went in stands on paper too
+		open, name = " open", "What went in" // what went in stands on paper too
 	}
 	fmt.Fprintf(&b.html, "<details class=\"code\"%s><summary>%s <span class=\"hint\">%s</span></summary><pre tabindex=\"0\"><code>%s</code></pre></details>\n",
 		open, name, size, colourCode(b.nb.Language(), c.Source))

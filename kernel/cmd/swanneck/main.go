@@ -21,11 +21,14 @@ const (
 )
 
 type commands struct {
-	Run      runCommand      `cmd:"" help:"Run a worksheet and leave the executed notebook and a report."`
-	Eval     evalCommand     `cmd:"" help:"Run code as one cell and print what it shows."`
-	Export   exportCommand   `cmd:"" help:"Write a worksheet as a Go program that prints the same results."`
-	Version  versionCommand  `cmd:"" help:"Print the versions of the program, the math and its sources."`
-	Licences licencesCommand `cmd:"" help:"Print the notices of everything that is built in."`
+	Run       runCommand       `cmd:"" help:"Run a worksheet and leave the executed notebook and a report."`
+	Eval      evalCommand      `cmd:"" help:"Run code as one cell and print what it shows."`
+	Export    exportCommand    `cmd:"" help:"Write a worksheet as a Go program that prints the same results."`
+	Install   installCommand   `cmd:"" help:"Register the kernel with notebook front ends."`
+	Uninstall uninstallCommand `cmd:"" help:"Take the kernel out of the notebook front ends again."`
+	Kernel    kernelCommand    `cmd:"" help:"Serve a notebook front end; front ends start this themselves."`
+	Version   versionCommand   `cmd:"" help:"Print the versions of the program, the math and its sources."`
+	Licences  licencesCommand  `cmd:"" help:"Print the notices of everything that is built in."`
 }
 
 // limits are the flags that bound a cell.
@@ -52,7 +55,7 @@ func command(args []string) int {
 		return exitUsage
 	}
 	if len(args) == 0 {
-		fmt.Fprintln(os.Stderr, "swanneck: say what to do: run, eval, export, version, licences; swanneck --help says more")
+		fmt.Fprintln(os.Stderr, "swanneck: say what to do: run, eval, export, install, version, licences; swanneck --help says more")
 		return exitUsage
 	}
 	ctx, err := parser.Parse(args)

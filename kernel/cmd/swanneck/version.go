@@ -5,6 +5,7 @@ import (
 	"runtime"
 	"runtime/debug"
 
+	"swanneck/kernel/engine"
 	"swanneck/worksheets/runner"
 )
 
@@ -32,6 +33,11 @@ type versionCommand struct{}
 func (versionCommand) Run() error {
 	for _, v := range versions() {
 		if _, err := fmt.Printf("%-26s %s\n", v.What, v.Version); err != nil {
+			return err
+		}
+	}
+	for _, c := range engine.Containment() {
+		if _, err := fmt.Printf("%-26s %s\n", "Worker kept in by", c); err != nil {
 			return err
 		}
 	}
