@@ -134,6 +134,9 @@ func TestUnitsThereAndBack(t *testing.T) {
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		x := rapid.Float64Range(-1e9, 1e9).Draw(t, "x")
+		if math.Abs(x) < 1e-300 {
+			x = 0 // below there a float64 has fewer digits
+		}
 		for name, p := range pairs {
 			if back := p[1](p[0](x)); math.Abs(back-x) > 1e-15*math.Abs(x)*4 {
 				t.Fatalf("%s: %.17g came back as %.17g", name, x, back)
