@@ -5,6 +5,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"go/types"
 	"slices"
 	"strings"
 )
@@ -134,6 +135,13 @@ func arrange(src string, items []item, names meaning, keys bool) []chunk {
 type meaning struct {
 	isType  func(name string) bool // of a type that an earlier cell declared
 	outside func(name string) bool // of the language, or of a package that needs no import: functions mean these
+}
+
+func (s *Session) meaning() meaning {
+	return meaning{
+		isType:  func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok },
+		outside: func(n string) bool { _, ready := s.lib.Ready(n); return ready || types.Universe.Lookup(n) != nil },
+	}
 }
 
 // decl is a declaration with what it declares and what it refers to outside itself.

@@ -56,10 +56,7 @@ func (s *Session) Check(name, src string) (checked *Checked, err error) {
 		}
 		return c, nil
 	}
-	names := meaning{
-		isType:  func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok },
-		outside: func(n string) bool { _, ready := s.lib.Ready(n); return ready || types.Universe.Lookup(n) != nil },
-	}
+	names := s.meaning()
 	err = s.checkParts(c, src, arrange(src, items, names, false), p, extra, false)
 	if err != nil && strings.Contains(err.Error(), ": undefined: ") {
 		// Keys of composite literals may have been variables after all.
@@ -230,17 +227,7 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 	if n := len(body.List); last && n > 0 {
 		shown, _ = body.List[n-1].(*ast.ExprStmt)
 	}
-	words, own := map[string]bool{}, map[string]bool{}
-	ast.Inspect(file, func(n ast.Node) bool {
-		if id, ok := n.(*ast.Ident); ok {
-			words[id.Name] = true
-		}
-		return true
-	})
-	for _, n := range topNames(file) {
-		own[n] = true
-	}
-	s.fill(words, own, extra)
+	s.fill(file, extra)
 
 	var errs ErrorList
 	var unused []types.Error

@@ -29,27 +29,14 @@ func (s *Session) look(src string) (out []loose) {
 	c := &Checked{Name: "look", session: s}
 	extra := map[string]types.Object{}
 	_ = s.imported(c, src, items, p, extra) // imports that cannot be had add nothing
-	names := meaning{
-		isType:  func(n string) bool { _, ok := s.visible[n].(*types.TypeName); return ok },
-		outside: func(n string) bool { _, ready := s.lib.Ready(n); return ready || types.Universe.Lookup(n) != nil },
-	}
+	names := s.meaning()
 	fset := token.NewFileSet() // one for all, so that places are told apart
 	for _, part := range arrange(src, items, names, false) {
 		file, _ := parser.ParseFile(fset, c.Name, part.render(src, c.Name, p), parser.SkipObjectResolution|parser.AllErrors)
 		if file == nil {
 			continue
 		}
-		words, own := map[string]bool{}, map[string]bool{}
-		ast.Inspect(file, func(n ast.Node) bool {
-			if id, ok := n.(*ast.Ident); ok {
-				words[id.Name] = true
-			}
-			return true
-		})
-		for _, n := range topNames(file) {
-			own[n] = true
-		}
-		s.fill(words, own, extra)
+		s.fill(file, extra)
 		l := loose{file, newInfo(), fset}
 		_ = types.NewChecker(s.config(func(error) {}), fset, s.pkg, l.info).Files([]*ast.File{file})
 		out = append(out, l)

@@ -183,14 +183,21 @@ func endOf(b *ast.BlockStmt, n int) token.Pos {
 	return b.List[n-1].End()
 }
 
-// fill empties the package's scope and puts into it what the names in words mean, but for those in except.
-func (s *Session) fill(words, except map[string]bool, extra map[string]types.Object) {
+// fill empties the package's scope and puts into it what the names in a file mean, but for those it declares itself.
+func (s *Session) fill(file *ast.File, extra map[string]types.Object) {
+	words := map[string]bool{}
+	ast.Inspect(file, func(n ast.Node) bool {
+		if id, ok := n.(*ast.Ident); ok {
+			words[id.Name] = true
+		}
+		return true
+	})
+	for _, n := range topNames(file) {
+		delete(words, n)
+	}
 	*s.pkg = *types.NewPackage("main", "main")
 	scope := s.pkg.Scope()
 	for _, name := range slices.Sorted(maps.Keys(words)) {
-		if except[name] {
-			continue
-		}
 		o := extra[name]
 		if o == nil {
 			o = s.Lookup(name)

@@ -23,10 +23,16 @@ type Options struct {
 // DefaultClock is the time in cells where no date is given: the same worksheet gives the same numbers next year.
 var DefaultClock = time.Date(2026, 1, 1, 12, 0, 0, 0, time.UTC)
 
-func (o Options) filled() Options {
+// CellClock returns the time that cells see, in UTC.
+func (o Options) CellClock() time.Time {
 	if o.Clock.IsZero() {
-		o.Clock = DefaultClock
+		return DefaultClock
 	}
+	return o.Clock.UTC()
+}
+
+func (o Options) filled() Options {
+	o.Clock = o.CellClock()
 	if o.CellTime == 0 {
 		o.CellTime = time.Minute
 	}

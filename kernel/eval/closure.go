@@ -2,7 +2,6 @@ package eval
 
 import (
 	"go/ast"
-	"go/token"
 	"go/types"
 	"reflect"
 	"unsafe"
@@ -194,34 +193,22 @@ func init() {
 			return r
 		}
 	})
-	quick(func(cl *closure) func(float64) float64 {
-		return func(x float64) float64 {
-			c := cl.code
-			g := c.m.borrow()
-			nf := c.enter(g)
-			nf.env = cl.env
-			*(*float64)(nf.at(c.params[0].off)) = x
-			c.run(nf)
-			r := *(*float64)(nf.at(c.results[0].off))
-			nf.release()
-			c.m.giveBack(g)
-			return r
-		}
-	})
-	quick(func(cl *closure) func(int) bool {
-		return func(x int) bool {
-			c := cl.code
-			g := c.m.borrow()
-			nf := c.enter(g)
-			nf.env = cl.env
-			*(*int)(nf.at(c.params[0].off)) = x
-			c.run(nf)
-			r := *(*bool)(nf.at(c.results[0].off))
-			nf.release()
-			c.m.giveBack(g)
-			return r
-		}
-	})
+	quick(oneIn[float64, float64])
+	quick(oneIn[int, bool])
 }
 
-var _ = token.NoPos
+// oneIn is the compiled shape of a closure with one parameter and one result, both plain words.
+func oneIn[P, R float64 | int | bool](cl *closure) func(P) R {
+	return func(x P) R {
+		c := cl.code
+		g := c.m.borrow()
+		nf := c.enter(g)
+		nf.env = cl.env
+		*(*P)(nf.at(c.params[0].off)) = x
+		c.run(nf)
+		r := *(*R)(nf.at(c.results[0].off))
+		nf.release()
+		c.m.giveBack(g)
+		return r
+	}
+}

@@ -72,18 +72,21 @@ func (m *Machine) nativeBody(c *code, v reflect.Value, _ bool) exec {
 	}
 	variadic := v.Type().IsVariadic()
 	return func(fr *frame) ctl {
-		args := make([]reflect.Value, len(c.params))
-		for i, p := range c.params {
-			args[i] = p.ti.at(fr.at(p.off))
-		}
-		var out []reflect.Value
-		if variadic {
-			out = v.CallSlice(args)
-		} else {
-			out = v.Call(args)
-		}
-		c.take(fr, out)
+		c.callCompiled(fr, v, variadic)
 		return doReturn
+	}
+}
+
+// callCompiled calls a compiled function with the parameters in the frame, and leaves its results there.
+func (c *code) callCompiled(fr *frame, v reflect.Value, variadic bool) {
+	args := make([]reflect.Value, len(c.params))
+	for i, p := range c.params {
+		args[i] = p.ti.at(fr.at(p.off))
+	}
+	if variadic {
+		c.take(fr, v.CallSlice(args))
+	} else {
+		c.take(fr, v.Call(args))
 	}
 }
 
@@ -222,17 +225,7 @@ func (m *Machine) nativeFuncCode(sig *types.Signature) *code {
 			nilDeref(fr.g.at)
 		}
 		v := ti.at(fr.at(c.recv.off))
-		args := make([]reflect.Value, len(c.params))
-		for i, p := range c.params {
-			args[i] = p.ti.at(fr.at(p.off))
-		}
-		var out []reflect.Value
-		if variadic {
-			out = v.CallSlice(args)
-		} else {
-			out = v.Call(args)
-		}
-		c.take(fr, out)
+		c.callCompiled(fr, v, variadic)
 		return doReturn
 	})
 	m.funcCodes[ti] = c

@@ -189,12 +189,8 @@ func stamp(n *notebook.Notebook, o Options) {
 	for _, v := range o.Versions {
 		versions[v.What] = v.Version
 	}
-	clock := o.Engine.Clock
-	if clock.IsZero() {
-		clock = engine.DefaultClock
-	}
 	n.SetOwn("run", map[string]any{
-		"clock":    clock.UTC().Format(time.RFC3339),
+		"clock":    o.Engine.CellClock().Format(time.RFC3339),
 		"seed":     o.Engine.Seed,
 		"versions": versions,
 	})

@@ -7,7 +7,6 @@ import (
 	"path/filepath"
 	"time"
 
-	"swanneck/kernel/engine"
 	"swanneck/worksheets/notebook"
 	"swanneck/worksheets/report"
 	"swanneck/worksheets/wholefile"
@@ -94,12 +93,8 @@ func document(out *Outcome, sheet string, date time.Time, o Options) report.Docu
 	for _, v := range o.Versions {
 		doc.Provenance = append(doc.Provenance, report.Row{Label: v.What, Value: v.Version})
 	}
-	clock := o.Engine.Clock
-	if clock.IsZero() {
-		clock = engine.DefaultClock
-	}
 	doc.Provenance = append(doc.Provenance,
-		report.Row{Label: "Clock in cells", Value: clock.UTC().Format("2006-01-02 15:04 MST")},
+		report.Row{Label: "Clock in cells", Value: o.Engine.CellClock().Format("2006-01-02 15:04 MST")},
 		report.Row{Label: "Seed", Value: fmt.Sprint(o.Engine.Seed)})
 	return doc
 }
