@@ -61,6 +61,8 @@ type Face struct {
 	Text  func(any) string                       // a value as fmt.Print would write it
 	Ask   func(prompt string, secret bool) (string, error)
 	Clear func(wait bool)
+	Read  func(name string) ([]byte, error)        // a table of the worksheet's folder
+	Input func(name string) (text string, ok bool) // what was given in the place of an input's default
 }
 
 // face is the one in use. Until a worker sets it, values are printed and answers read: a worksheet as a plain Go program
@@ -88,6 +90,8 @@ var plainFace = Face{
 		}
 	},
 	Clear: func(bool) {},
+	Read:  os.ReadFile,
+	Input: fromFlags,
 }
 
 // SetFace says where values go. The worker calls it once. It returns what puts the former face back.
@@ -131,6 +135,26 @@ func Live(id string, v any, update bool) error {
 
 // Ask puts a question to the person.
 func Ask(prompt string, secret bool) (string, error) { return current().Ask(prompt, secret) }
+
+// Read returns a table of the worksheet's folder.
+func Read(name string) ([]byte, error) { return current().Read(name) }
+
+// Input returns what was given in the place of an input's default, if something was.
+func Input(name string) (text string, ok bool) { return current().Input(name) }
+
+// fromFlags finds an input among the arguments of a plain Go program: --set "name=value".
+func fromFlags(name string) (text string, ok bool) {
+	for i, a := range os.Args {
+		v, found := strings.CutPrefix(a, "--set=")
+		if !found && a == "--set" && i+1 < len(os.Args) {
+			v, found = os.Args[i+1], true
+		}
+		if n, value, is := strings.Cut(v, "="); found && is && strings.TrimSpace(n) == name {
+			text, ok = strings.TrimSpace(value), true
+		}
+	}
+	return text, ok
+}
 
 // Clear takes away what the cell has shown so far; with wait, when something new is shown.
 func Clear(wait bool) { current().Clear(wait) }

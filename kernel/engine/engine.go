@@ -18,6 +18,9 @@ type Options struct {
 	CellTime  time.Duration // the longest a cell may run; 0 is one minute, negative is no limit
 	MemoryMiB int           // the most a worker may hold; 0 is 1024
 	Grace     time.Duration // how long a cell that is told to stop may take before its worker is killed; 0 is one second
+	Folder    string        // whose tables cells may read; empty is none
+
+	Inputs map[string]string // by the input's name: what stands in the place of its default, as a person writes it
 }
 
 // DefaultClock is the time in cells where no date is given: the same worksheet gives the same numbers next year.
@@ -49,14 +52,16 @@ func (o Options) filled() Options {
 type Engine struct {
 	opts   Options
 	worker *worker
-	done   []request // what a replay runs: the cells that succeeded, and those that stopped half-way
-	cut    []string  // cells that were told to stop: what they did cannot be replayed
+	done   []request                    // what a replay runs: the cells that succeeded, and those that stopped half-way
+	read   map[string][sha256.Size]byte // files that cells have read
+	cut    []string                     // cells that were told to stop: what they did cannot be replayed
 }
 
 // request is a cell that succeeded, with what a replay needs: the answers it was given, and what its output was.
 type request struct {
 	name, source string
 	answers      []string
+	files        map[string][]folderAnswer
 	output       [sha256.Size]byte
 	stops        bool // it stopped half-way, and what ran of it stays: it is replayed too
 }
@@ -92,7 +97,7 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 		}
 	}
 	r := request{name: name, source: source}
-	live := newSession(out, nil)
+	live := newSession(out, request{})
 	f, lost, err := e.runIn(ctx, e.worker, r, live)
 	if err != nil {
 		return err
@@ -107,7 +112,7 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 			return errors.Join(f, err)
 		}
 	} else if f != nil && f.Kind != Refused {
-		r.answers, r.output, r.stops = live.answers, live.sum(), true
+		r.answers, r.files, r.output, r.stops = live.answers, live.files, live.sum(), true
 		if f.Kind == Stopped {
 			e.done = append(e.done, r)
 		} else {
@@ -117,7 +122,7 @@ func (e *Engine) Run(ctx context.Context, name, source string, out Output) error
 	if f != nil {
 		return f
 	}
-	r.answers, r.output = live.answers, live.sum()
+	r.answers, r.files, r.output = live.answers, live.files, live.sum()
 	e.done = append(e.done, r)
 	return nil
 }
@@ -239,7 +244,7 @@ func (e *Engine) replay(ctx context.Context, w *worker, lost, changed *[]string)
 	*changed = nil
 	for i := 0; i < len(e.done); {
 		r := e.done[i]
-		unseen := newSession(nil, r.answers)
+		unseen := newSession(nil, r)
 		f, dead, err := e.runIn(ctx, w, r, unseen)
 		if err != nil {
 			return false, err
@@ -321,6 +326,11 @@ func (e *Engine) runIn(ctx context.Context, w *worker, r request, s *session) (f
 					answer, ok := s.ask(m.Text, m.Flag)
 					answered <- message{Type: "answer", Text: answer, Flag: ok}
 				}()
+			case "read":
+				a := e.file(s, m.Name)
+				if err := w.pipe.write(message{Type: "file", Data: a.data, Text: a.mistake, Flag: a.mistake == ""}); err != nil {
+					return w.postMortem(), true, nil
+				}
 			case "completions", "described": // to a question that was given up
 			case "dying":
 				w.kill()

@@ -4,6 +4,7 @@ import (
 	"crypto/sha256"
 	"encoding/json"
 	"hash"
+	"maps"
 
 	"swanneck/kernel/display"
 )
@@ -37,12 +38,16 @@ type session struct {
 	out      Output // nil in a replay
 	given    []string
 	answers  []string
+	files    map[string][]folderAnswer
 	hash     hash.Hash
 	lastName string
+
+	givenFiles map[string][]folderAnswer
 }
 
-func newSession(out Output, given []string) *session {
-	return &session{out: out, given: given, hash: sha256.New()}
+// newSession begins a run of a cell; in a replay, before says what it was answered then.
+func newSession(out Output, before request) *session {
+	return &session{out: out, given: before.answers, givenFiles: maps.Clone(before.files), hash: sha256.New()}
 }
 
 // hear takes a message that is output.

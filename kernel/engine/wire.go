@@ -21,19 +21,20 @@ type message struct {
 	V    int    `json:"v"`
 	Type string `json:"t"`
 
-	// to the worker: "hello", "run", "stop", "answer", "complete", "hover"
+	// to the worker: "hello", "run", "stop", "answer", "complete", "hover", "file"
 	Setup  *setup `json:"setup,omitempty"`
 	Name   string `json:"name,omitempty"`
 	Source string `json:"source,omitempty"`
 	Offset int    `json:"offset,omitempty"`
 
-	// from the worker: "ready", "stream", "display", "update", "clear", "value", "ask", "done", "dying", "completions",
+	// from the worker: "ready", "stream", "display", "update", "clear", "value", "ask", "read", "done", "dying", "completions",
 	// "described"
 	Stream string         `json:"stream,omitempty"`
 	Text   string         `json:"text,omitempty"` // of a stream; the prompt of "ask"; what was answered
 	ID     string         `json:"id,omitempty"`   // of a display that can be updated
-	Flag   bool           `json:"flag,omitempty"` // "ask": a secret; "clear": wait; "answer": there is one; "described": there is something
+	Flag   bool           `json:"flag,omitempty"` // "ask": a secret; "clear": wait; "answer": there is one; "described": there is something; "file": there is one
 	Bundle display.Bundle `json:"bundle,omitempty"`
+	Data   []byte         `json:"data,omitempty"` // of a file
 	Fail   *Failure       `json:"fail,omitempty"`
 
 	Completions []cell.Completion `json:"completions,omitempty"`
@@ -47,6 +48,8 @@ type setup struct {
 	Clock     int64 `json:"clock"` // Unix nanoseconds
 	Seed      int64 `json:"seed"`
 	MemoryMiB int   `json:"memory_mib"`
+
+	Inputs map[string]string `json:"inputs,omitempty"` // what was given in the place of defaults, as text
 }
 
 // maxMessage bounds a message in bytes, so that a damaged length does not take all memory.

@@ -55,7 +55,10 @@ func work(c Content) error {
 		clock: time.Unix(0, hello.Setup.Clock).UTC(), seed: hello.Setup.Seed,
 		crash: w.crash,
 	})
-	display.SetFace(display.Face{Show: w.publish, Text: w.eval.Text, Ask: w.ask, Clear: w.clear})
+	display.SetFace(display.Face{Show: w.publish, Text: w.eval.Text, Ask: w.ask, Clear: w.clear, Read: w.read, Input: func(name string) (string, bool) {
+		text, ok := hello.Setup.Inputs[name]
+		return text, ok
+	}})
 
 	runs := make(chan message)
 	go func() {
@@ -70,7 +73,7 @@ func work(c Content) error {
 				runs <- m
 			case "complete", "hover":
 				runs <- m
-			case "answer":
+			case "answer", "file":
 				w.answers <- m
 			case "stop":
 				w.eval.Stop()
@@ -106,6 +109,7 @@ type workerSide struct {
 	session *cell.Session
 	eval    Evaluator
 	answers chan message
+	asking  sync.Mutex // one question at a time: the answers come by one channel
 
 	mu      sync.Mutex
 	buf     strings.Builder // output of one stream that waits to be sent
@@ -215,12 +219,26 @@ func (w *workerSide) clear(wait bool) { w.send(message{Type: "clear", Flag: wait
 
 // ask puts a question to the person and waits for the answer.
 func (w *workerSide) ask(prompt string, secret bool) (string, error) {
+	w.asking.Lock()
+	defer w.asking.Unlock()
 	w.send(message{Type: "ask", Text: prompt, Flag: secret})
 	m := <-w.answers
 	if !m.Flag {
 		return "", errors.New("nobody is there to answer")
 	}
 	return m.Text, nil
+}
+
+// read asks the parent for a file of the worksheet's folder: this process can open none.
+func (w *workerSide) read(name string) ([]byte, error) {
+	w.asking.Lock()
+	defer w.asking.Unlock()
+	w.send(message{Type: "read", Name: name})
+	m := <-w.answers
+	if !m.Flag {
+		return nil, errors.New(m.Text)
+	}
+	return m.Data, nil
 }
 
 // send flushes what the streams hold, so that the order is kept, and sends a message.

@@ -55,7 +55,7 @@ func startWorker(o Options) (*worker, error) {
 	go w.receive()
 	go w.watchResident(o.MemoryMiB)
 	if err := w.pipe.write(message{Type: "hello", Setup: &setup{
-		Clock: o.Clock.UnixNano(), Seed: o.Seed, MemoryMiB: o.MemoryMiB,
+		Clock: o.Clock.UnixNano(), Seed: o.Seed, MemoryMiB: o.MemoryMiB, Inputs: o.Inputs,
 	}}); err != nil {
 		return nil, errors.Join(fmt.Errorf("engine: the worker did not start: %w", err), w.end())
 	}

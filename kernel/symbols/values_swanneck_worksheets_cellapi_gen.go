@@ -14,6 +14,7 @@ func init() {
 			"AskSecret":    reflect.ValueOf(cellapi.AskSecret),
 			"ClearOutput":  reflect.ValueOf(cellapi.ClearOutput),
 			"Figure":       reflect.ValueOf(cellapi.Figure),
+			"Grid":         reflect.ValueOf((*cellapi.Grid)(nil)),
 			"Live":         reflect.ValueOf(cellapi.Live),
 			"Note":         reflect.ValueOf(cellapi.Note),
 			"Place":        reflect.ValueOf((*cellapi.Place)(nil)),
@@ -22,6 +23,7 @@ func init() {
 			"ResultOption": reflect.ValueOf((*cellapi.ResultOption)(nil)),
 			"Show":         reflect.ValueOf(cellapi.Show),
 			"Stop":         reflect.ValueOf((*cellapi.Stop)(nil)),
+			"Table":        reflect.ValueOf(cellapi.Table),
 			"Within":       reflect.ValueOf(cellapi.Within),
 		}
 	}

@@ -171,7 +171,7 @@ func Run(ctx context.Context, sheet *notebook.Notebook, o Options) (*Outcome, er
 		}
 		progress(count, total)
 	}
-	stamp(n, o)
+	stamp(n, o, e.FilesRead())
 	return out, nil
 }
 
@@ -184,16 +184,24 @@ func clone(n *notebook.Notebook) (*notebook.Notebook, error) {
 }
 
 // stamp writes the provenance into the notebook's own metadata.
-func stamp(n *notebook.Notebook, o Options) {
+func stamp(n *notebook.Notebook, o Options, read []engine.FileRead) {
 	versions := map[string]any{}
 	for _, v := range o.Versions {
 		versions[v.What] = v.Version
 	}
-	n.SetOwn("run", map[string]any{
+	run := map[string]any{
 		"clock":    o.Engine.CellClock().Format(time.RFC3339),
 		"seed":     o.Engine.Seed,
 		"versions": versions,
-	})
+	}
+	if len(read) > 0 {
+		files := map[string]any{}
+		for _, f := range read {
+			files[f.Name] = fmt.Sprintf("sha256:%x", f.SHA256)
+		}
+		run["files"] = files
+	}
+	n.SetOwn("run", run)
 }
 
 // Names returns the two files a run leaves in a folder.

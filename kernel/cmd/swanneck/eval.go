@@ -32,6 +32,7 @@ func (c *evalCommand) Run() error {
 		}
 		code = string(b)
 	}
+	o.Folder = "."
 	e, err := engine.Start(o)
 	if err != nil {
 		return err

@@ -27,6 +27,7 @@ func (c *kernelCommand) Run() error {
 	if err != nil {
 		return withStatus(exitUsage, err)
 	}
+	o.Folder = "." // front ends start a kernel in the folder of its notebook
 	conn, err := protocol.ReadConnection(c.Connection)
 	if err != nil {
 		return withStatus(exitUsage, err)

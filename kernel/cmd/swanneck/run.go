@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"path/filepath"
 	"time"
 
 	"swanneck/worksheets/notebook"
@@ -69,6 +70,7 @@ const maxSaid = 20
 func (c *runCommand) one(ctx context.Context, path string, sheet *notebook.Notebook, date time.Time, o runner.Options) (bool, error) {
 	bar := newProgress(path)
 	o.Progress = bar.at
+	o.Engine.Folder = filepath.Dir(path)
 	out, err := runner.Run(ctx, sheet, o)
 	bar.end()
 	if err != nil {
