@@ -54,7 +54,7 @@ func ExampleChart_SVG() {
 	first, _, _ := strings.Cut(svg, " aria-describedby")
 	fmt.Println(first)
 	// Output:
-	// <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 560 350" width="100%" role="img" aria-label="What the alcoholometer shows as the tank cools"
+	// <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 560 350" width="560" role="img" aria-label="What the alcoholometer shows as the tank cools"
 }
 
 func ExampleChart_PNG() {

@@ -284,8 +284,8 @@ func (c *svgCanvas) DrawImage(vg.Rectangle, image.Image) {
 func (c *svgCanvas) document(title, description string) string {
 	c.endGroup()
 	var b strings.Builder
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="100%%" role="img" aria-label="%s" aria-describedby="%s_alt">`+"\n",
-		short(c.width), short(c.height), escapeXML(title), idMark)
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" width="%s" role="img" aria-label="%s" aria-describedby="%s_alt">`+"\n",
+		short(c.width), short(c.height), short(c.width), escapeXML(title), idMark)
 	fmt.Fprintf(&b, "<title>%s</title>\n<desc id=\"%s_alt\">%s</desc>\n", escapeXML(title), idMark, escapeXML(description))
 	b.WriteString("<defs>\n" + c.defs.String() + "</defs>\n")
 	b.WriteString(`<g stroke-linejoin="round">` + "\n" + c.body.String() + "</g>\n</svg>\n")

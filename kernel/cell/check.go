@@ -239,7 +239,7 @@ func (s *Session) checkChunk(name, src string, part chunk, p *places, extra map[
 			}
 			return
 		}
-		e := errorAt(s.fset.Position(te.Pos), "%s", te.Msg)
+		e := errorAt(s.fset.Position(te.Pos), "%s", s.withoutPackages(te.Msg))
 		e.Hint = hint(te.Msg)
 		if name, ok := strings.CutPrefix(te.Msg, "undefined: "); ok && e.Hint == "" {
 			e.Hint = s.nearest(name)

@@ -205,3 +205,18 @@ func FuzzCheck(f *testing.F) {
 		c.Commit(len(c.Chunks), 0)
 	})
 }
+
+// Messages name the types of the trade as a cell writes them.
+func TestMessagesNameNoPackageThatIsPredeclared(t *testing.T) {
+	s := NewSession(toy)
+	for src, want := range map[string]string{
+		"Reduce(ABV(60), 40)":       "Strength value",
+		"ABV(60).Nothing()":         "type Strength has no field or method",
+		"var b strings.Builder = 3": "strings.Builder value",
+	} {
+		_, err := s.Check("cell", src)
+		if err == nil || !strings.Contains(err.Error(), want) || strings.Contains(err.Error(), "sheet.") {
+			t.Errorf("%s: %v; want %q and no name of a package", src, err, want)
+		}
+	}
+}

@@ -4,6 +4,7 @@ import (
 	"go/ast"
 	"go/token"
 	"go/types"
+	"regexp"
 	"sort"
 	"strings"
 	"unicode"
@@ -48,7 +49,7 @@ func (s *Session) Complete(src string, offset int) (list []Completion, start, en
 				for _, e := range n.Elts {
 					if id, ok := e.(*ast.Ident); ok && id.Name == placeholder {
 						if tv, ok := c.info.Types[n]; ok {
-							fields(tv.Type, s.pkg, add)
+							fields(tv.Type, s.pkg, s.shortName(), add)
 						}
 					}
 				}
@@ -115,7 +116,7 @@ func (s *Session) members(info *types.Info, x ast.Expr, add func(Completion)) {
 		return
 	}
 	t := tv.Type
-	fields(t, s.pkg, add)
+	fields(t, s.pkg, s.shortName(), add)
 	if !types.IsInterface(t) {
 		if _, isPtr := t.Underlying().(*types.Pointer); !isPtr && tv.Addressable() {
 			t = types.NewPointer(t)
@@ -135,7 +136,7 @@ func (s *Session) isDead(o types.Object) bool {
 }
 
 // fields adds the fields of a struct, or of the struct a pointer leads to, embedded ones' fields included.
-func fields(t types.Type, pkg *types.Package, add func(Completion)) {
+func fields(t types.Type, pkg *types.Package, short types.Qualifier, add func(Completion)) {
 	seen := map[types.Type]bool{}
 	var walk func(types.Type)
 	walk = func(t types.Type) {
@@ -149,7 +150,7 @@ func fields(t types.Type, pkg *types.Package, add func(Completion)) {
 		seen[t] = true
 		for f := range st.Fields() {
 			if f.Exported() || f.Pkg() == pkg {
-				add(Completion{Text: f.Name(), Kind: "field", Type: types.TypeString(f.Type(), shortName(pkg))})
+				add(Completion{Text: f.Name(), Kind: "field", Type: types.TypeString(f.Type(), short)})
 			}
 			if f.Embedded() {
 				walk(f.Type())
@@ -159,18 +160,53 @@ func fields(t types.Type, pkg *types.Package, add func(Completion)) {
 	walk(t)
 }
 
-// shortName writes packages by their names, and the cells' own not at all.
-func shortName(own *types.Package) types.Qualifier {
+// shortName writes packages by their names, and not at all the cells' own and those whose names stand in every cell
+// without one.
+func (s *Session) shortName() types.Qualifier {
 	return func(p *types.Package) string {
-		if p == own {
+		if p == s.pkg || s.unnamed()[p.Path()] {
 			return ""
 		}
 		return p.Name()
 	}
 }
 
+// unnamed lists the packages, by path, whose names are predeclared in cells, and those that the predeclared types come
+// from.
+func (s *Session) unnamed() map[string]bool {
+	if s.plain != nil {
+		return s.plain
+	}
+	s.plain = map[string]bool{}
+	for _, n := range s.lib.PredeclaredNames() {
+		o := s.lib.Predeclared(n)
+		if o == nil || o.Pkg() == nil {
+			continue
+		}
+		s.plain[o.Pkg().Path()] = true
+		if t, ok := o.(*types.TypeName); ok {
+			if named, ok := types.Unalias(t.Type()).(*types.Named); ok && named.Obj().Pkg() != nil {
+				s.plain[named.Obj().Pkg().Path()] = true
+			}
+		}
+	}
+	return s.plain
+}
+
+// withoutPackages takes the names of these packages from a message of the checker, which no cell needs to write. What the
+// cells import by name keeps it.
+func (s *Session) withoutPackages(msg string) string {
+	for path := range s.unnamed() {
+		name := path[strings.LastIndexByte(path, '/')+1:]
+		if _, imported := s.visible[name].(*types.PkgName); !imported && strings.Contains(msg, name+".") {
+			msg = regexp.MustCompile(`(^|[^\w./])(?:`+regexp.QuoteMeta(path)+`|`+name+`)\.([A-Z])`).ReplaceAllString(msg, "$1$2")
+		}
+	}
+	return msg
+}
+
 func (s *Session) describe(o types.Object) Completion {
-	c := Completion{Text: o.Name(), Type: types.TypeString(o.Type(), shortName(s.pkg))}
+	c := Completion{Text: o.Name(), Type: types.TypeString(o.Type(), s.shortName())}
 	switch o := o.(type) {
 	case *types.Func:
 		c.Kind = "function"
@@ -179,7 +215,7 @@ func (s *Session) describe(o types.Object) Completion {
 		}
 	case *types.TypeName:
 		c.Kind = "type"
-		c.Type = types.TypeString(o.Type().Underlying(), shortName(s.pkg))
+		c.Type = types.TypeString(o.Type().Underlying(), s.shortName())
 	case *types.Const, *types.Nil:
 		c.Kind = "constant"
 	case *types.PkgName:

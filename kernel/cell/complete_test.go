@@ -79,20 +79,26 @@ func TestHover(t *testing.T) {
 	}
 	c.Commit(len(c.Chunks), 0)
 	for _, c := range []struct{ src, decl, doc string }{
-		{"Red|uce(ABV(60), ABV(40))", "func sheet.Reduce(from sheet.Strength, to sheet.Strength) float64", "Reduce waters down."},
+		{"Red|uce(ABV(60), ABV(40))", "func Reduce(from Strength, to Strength) float64", "Reduce waters down."},
 		{"lit|res + 1", "var litres float64", ""},
 		{"x := 3\ny := |x + 1", "var x int", ""},
 		{"math.Sq|rt(2)", "func math.Sqrt(x float64) float64", ""},
 		{"strings.Bui|lder{}", "type strings.Builder struct", "A Builder builds."},
 		{"for i := range 3 { fmt.Println(|i) }", "var i int", ""},
 		{"ma|th.Pi", "package math", ""},
-		{"Red|uce(", "func sheet.Reduce", "Reduce waters down."},
+		{"Red|uce(", "func Reduce", "Reduce waters down."},
+		{"Reduce(ABV(60), |", "func Reduce", "Reduce waters down."},
+		{"Reduce(ABV(60), []float64{1, 2|", "func Reduce", "Reduce waters down."},
+		{"x := Reduce(ABV(60), |)", "func Reduce", "Reduce waters down."},
 	} {
 		at := strings.Index(c.src, "|")
 		h, ok := s.Hover(strings.Replace(c.src, "|", "", 1), at)
 		if !ok || !strings.HasPrefix(h.Decl, c.decl) || h.Doc != c.doc {
 			t.Errorf("%q: %v, %+v; want %q and %q", c.src, ok, h, c.decl, c.doc)
 		}
+	}
+	if h, ok := s.Hover("f := 3 + (2", 9); ok {
+		t.Errorf("within brackets that call nothing: %+v", h)
 	}
 	if h, ok := s.Hover("\"litres\"", 3); ok {
 		t.Errorf("within a string: %+v", h)

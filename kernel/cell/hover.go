@@ -2,6 +2,7 @@ package cell
 
 import (
 	"go/ast"
+	"go/token"
 	"go/types"
 	"strings"
 )
@@ -13,9 +14,46 @@ type Hover struct {
 	Start, End int    // the name in the cell, in bytes
 }
 
-// Hover describes the name at a byte offset of a cell; ok is false where there is none.
+// Hover describes the name at a byte offset of a cell, or else the function in whose brackets the offset is; ok is false
+// where there is neither.
 func (s *Session) Hover(src string, offset int) (h Hover, ok bool) {
 	offset = max(0, min(offset, len(src)))
+	if h, ok = s.describeName(src, offset); ok {
+		return h, true
+	}
+	if at, inside := calledAround(src, offset); inside {
+		return s.describeName(src, at)
+	}
+	return h, false
+}
+
+// calledAround finds the name before the bracket that is open at an offset.
+func calledAround(src string, offset int) (at int, ok bool) {
+	l, _ := lex(src)
+	depth := 0
+	for i := len(l) - 1; i > 0; i-- {
+		if l[i].off >= offset {
+			continue
+		}
+		switch l[i].tok {
+		case token.RPAREN, token.RBRACK, token.RBRACE:
+			depth++
+		case token.LPAREN, token.LBRACK, token.LBRACE:
+			depth--
+		}
+		if depth < 0 {
+			before := l[i-1]
+			if l[i].tok == token.LPAREN && before.tok == token.IDENT {
+				return before.off, true
+			}
+			depth = 0 // a literal within the arguments: look further out
+		}
+	}
+	return 0, false
+}
+
+// describeName describes the name at an offset.
+func (s *Session) describeName(src string, offset int) (h Hover, ok bool) {
 	start, end := wordStart(src, offset), wordEnd(src, offset)
 	if start == end || inText(src, offset) {
 		return h, false
@@ -37,7 +75,7 @@ func (s *Session) Hover(src string, offset int) (h Hover, ok bool) {
 				o = c.info.Defs[id]
 			}
 			if o != nil {
-				h = Hover{Decl: types.ObjectString(o, shortName(s.pkg)), Doc: s.doc(o, c.info, c.file, id), Start: start, End: end}
+				h = Hover{Decl: types.ObjectString(o, s.shortName()), Doc: s.doc(o, c.info, c.file, id), Start: start, End: end}
 				ok = true
 			}
 			return true
@@ -48,7 +86,7 @@ func (s *Session) Hover(src string, offset int) (h Hover, ok bool) {
 	}
 	// A name that is not part of a whole cell yet.
 	if o := s.Lookup(src[start:end]); o != nil && !(start > 0 && src[start-1] == '.') {
-		return Hover{Decl: types.ObjectString(o, shortName(s.pkg)), Doc: s.doc(o, nil, nil, nil), Start: start, End: end}, true
+		return Hover{Decl: types.ObjectString(o, s.shortName()), Doc: s.doc(o, nil, nil, nil), Start: start, End: end}, true
 	}
 	return h, false
 }

@@ -32,6 +32,7 @@ type Session struct {
 	known   map[types.Object]bool     // everything that cells ever declared at their top level
 	funcs   map[*types.Func]*funcEffects
 	dead    map[*types.Func]bool // methods that only a refused cell declared
+	plain   map[string]bool      // see unnamed
 }
 
 // NewSession returns a session in which nothing has been declared yet.

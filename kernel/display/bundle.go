@@ -47,7 +47,11 @@ func Table(rows [][]string) string {
 			if i == 0 {
 				tag = "th"
 			}
-			fmt.Fprintf(&b, "<%s>%s</%s>", tag, html.EscapeString(c), tag)
+			align := "" // some front ends set everything to the right
+			if i != 1 {
+				align = ` align="left"`
+			}
+			fmt.Fprintf(&b, "<%s%s>%s</%s>", tag, align, html.EscapeString(c), tag)
 		}
 		b.WriteString("</tr>\n")
 	}

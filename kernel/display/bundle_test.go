@@ -27,7 +27,7 @@ func TestOf(t *testing.T) {
 		t.Errorf("a chart: %v, %v", b, err)
 	}
 	b, err := Of(table{}, "rows")
-	if html, _ := b[HTML].(string); err != nil || !strings.Contains(html, "<th>water</th><td>25.2</td><td>kg</td>") || !strings.Contains(html, "&lt;b&gt;") {
+	if html, _ := b[HTML].(string); err != nil || !strings.Contains(html, "<th align=\"left\">water</th><td>25.2</td><td align=\"left\">kg</td>") || !strings.Contains(html, "&lt;b&gt;") {
 		t.Errorf("a table: %v, %v", b, err)
 	}
 	if b, err := Of(stuck{}, ""); err == nil || err.Error() != "nothing to draw" {

@@ -26,6 +26,8 @@ type Failure struct {
 	Trace string  `json:"trace,omitempty"` // what a dying worker wrote
 	Cell  string  `json:"cell,omitempty"`  // the cell whose goroutine did it, if that is known
 	Note  string  `json:"note,omitempty"`  // what was done about it
+
+	outside bool // the worker was killed, and nothing says that a cell is to blame
 }
 
 // Place is a message about a place of the cell; line and column count from 1 and are 0 where there is none.

@@ -30,6 +30,13 @@ type folderAnswer struct {
 // tables are the endings of files that cells may read: tables and notes, not keys and programs.
 var tables = []string{".csv", ".tsv", ".txt"}
 
+// earlierResults is the ending of what a run leaves of its results; other JSON is not read.
+const earlierResults = ".results.json"
+
+func readable(name string) bool {
+	return slices.Contains(tables, strings.ToLower(path.Ext(name))) || strings.HasSuffix(strings.ToLower(name), earlierResults)
+}
+
 // readFolder reads a file of the worksheet's folder for a cell, which itself can open nothing. Links that lead out of the
 // folder, hidden files and whatever is not a plain file are refused.
 func readFolder(folder, name string) ([]byte, error) {
@@ -43,8 +50,8 @@ func readFolder(folder, name string) ([]byte, error) {
 		return nil, fmt.Errorf("%s: only files in the worksheet's own folder can be read", name)
 	case slices.ContainsFunc(strings.Split(path.Clean(name), "/"), func(s string) bool { return strings.HasPrefix(s, ".") }):
 		return nil, fmt.Errorf("%s: hidden files are not read", name)
-	case !slices.Contains(tables, strings.ToLower(path.Ext(name))):
-		return nil, fmt.Errorf("%s: a table's name ends in %s", name, strings.Join(tables, ", "))
+	case !readable(name):
+		return nil, fmt.Errorf("%s: a table's name ends in %s, that of earlier results in %s", name, strings.Join(tables, ", "), earlierResults)
 	}
 	root, err := os.OpenRoot(folder)
 	if err != nil {

@@ -22,7 +22,10 @@ func folder(t *testing.T) string {
 		"trial/.secret.csv":    "a\n1\n",
 		"trial/.keys/deep.csv": "a\n1\n",
 		"trial/key.pem":        "a\n1\n",
-		"outside.csv":          "a\n1\n",
+		"trial/settings.json":  "{}",
+		"trial/sub/lot-17.results.json": `{"format": "swanneck results", "version": 1, "clock": "2026-01-01T12:00:00Z",
+			"results": [{"name": "Pure alcohol", "value": 282.05, "unit": "L", "figure": "282.1"}]}`,
+		"outside.csv": "a\n1\n",
 	} {
 		p := filepath.Join(top, filepath.FromSlash(name))
 		if err := os.MkdirAll(filepath.Dir(p), 0o755); err != nil {
@@ -50,8 +53,11 @@ func TestTableOfTheFolder(t *testing.T) {
 	if got, f := run(t, e, `Table("sub/deep.csv").Len()`); f != nil || got != "value:1" {
 		t.Errorf("%s, %v", got, f)
 	}
+	if got, f := run(t, e, `Results("sub/lot-17.results.json").Figure("Pure alcohol", "mL")`); f != nil || got != "value:282050" {
+		t.Errorf("%s, %v", got, f)
+	}
 	files := e.FilesRead()
-	if len(files) != 2 || files[0].Name != "jars.csv" || files[1].Name != "sub/deep.csv" {
+	if len(files) != 3 || files[0].Name != "jars.csv" || files[1].Name != "sub/deep.csv" || files[2].Name != "sub/lot-17.results.json" {
 		t.Errorf("files read: %v", files)
 	}
 	for name, want := range map[string]string{
@@ -63,6 +69,7 @@ func TestTableOfTheFolder(t *testing.T) {
 		".keys/deep.csv":                "hidden files",
 		"sub/../.secret.csv":            "hidden files",
 		"key.pem":                       "ends in .csv",
+		"settings.json":                 "that of earlier results in .results.json",
 		"none.csv":                      "none.csv is not in the worksheet's folder",
 		"":                              "needs a name",
 		"jars.csv\\x00":                 "ends in .csv",

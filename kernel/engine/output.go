@@ -101,25 +101,32 @@ func (s *session) note(parts ...string) {
 	}
 }
 
-// ask answers a question: in a replay as it was answered before.
-func (s *session) ask(prompt string, secret bool) (answer string, ok bool) {
+// answer is what a question of a cell was answered; not ok is that it was not.
+type answer struct {
+	text string
+	ok   bool
+}
+
+// ask answers a question: in a replay as it was answered before. The person may take longer than the cell lives.
+func (s *session) ask(prompt string, secret bool, to chan<- answer) {
+	text, ok := s.answerTo(prompt, secret)
+	to <- answer{text, ok}
+}
+
+func (s *session) answerTo(prompt string, secret bool) (text string, ok bool) {
 	if s.out == nil {
 		if len(s.given) == 0 {
 			return "", false
 		}
-		answer, s.given = s.given[0], s.given[1:]
-		return answer, true
+		text, s.given = s.given[0], s.given[1:]
+		return text, true
 	}
 	a, can := s.out.(Asker)
 	if !can {
 		return "", false
 	}
-	answer, err := a.Ask(prompt, secret)
-	if err != nil {
-		return "", false
-	}
-	s.answers = append(s.answers, answer)
-	return answer, true
+	text, err := a.Ask(prompt, secret)
+	return text, err == nil
 }
 
 func (s *session) sum() (out [sha256.Size]byte) {

@@ -31,7 +31,7 @@ type message struct {
 	// "described"
 	Stream string         `json:"stream,omitempty"`
 	Text   string         `json:"text,omitempty"` // of a stream; the prompt of "ask"; what was answered
-	ID     string         `json:"id,omitempty"`   // of a display that can be updated
+	ID     string         `json:"id,omitempty"`   // of a display that can be updated; of a question to the checker
 	Flag   bool           `json:"flag,omitempty"` // "ask": a secret; "clear": wait; "answer": there is one; "described": there is something; "file": there is one
 	Bundle display.Bundle `json:"bundle,omitempty"`
 	Data   []byte         `json:"data,omitempty"` // of a file

@@ -40,7 +40,9 @@ func work(c Content) error {
 	if err := confine(hello.Setup.MemoryMiB); err != nil {
 		return err
 	}
-	runtime.GOMAXPROCS(max(2, min(4, runtime.NumCPU()))) // one for the cell, one to hear "stop"
+	if os.Getenv("GOMAXPROCS") == "" { // the parent sets it for a worker beside others
+		runtime.GOMAXPROCS(max(2, min(4, runtime.NumCPU()))) // one for the cell, one to hear "stop"
+	}
 	debug.SetMaxStack(256 << 20)
 	debug.SetMemoryLimit(int64(hello.Setup.MemoryMiB) << 20 * 9 / 10)
 
@@ -83,22 +85,26 @@ func work(c Content) error {
 	if err := p.write(message{Type: "ready"}); err != nil {
 		return err
 	}
+	rest := NewRest()
+	rest.Idle()
 	for m := range runs {
+		rest.Busy()
 		var reply message
 		switch m.Type {
 		case "run":
 			reply = message{Type: "done", Fail: w.run(m.Name, m.Source)}
 			w.flush()
 		case "complete":
-			reply.Type = "completions"
+			reply.Type, reply.ID = "completions", m.ID
 			reply.Completions, reply.Start, reply.End = session.Complete(m.Source, m.Offset)
 		case "hover":
 			h, ok := session.Hover(m.Source, m.Offset)
-			reply = message{Type: "described", Hover: &h, Flag: ok}
+			reply = message{Type: "described", ID: m.ID, Hover: &h, Flag: ok}
 		}
 		if err := p.write(reply); err != nil {
 			return err
 		}
+		rest.Idle()
 	}
 	return nil
 }
@@ -112,7 +118,7 @@ type workerSide struct {
 	asking  sync.Mutex // one question at a time: the answers come by one channel
 
 	mu      sync.Mutex
-	buf     strings.Builder // output of one stream that waits to be sent
+	buf     []byte // output of one stream that waits to be sent
 	bufName string
 	timer   *time.Timer
 	sent    time.Time // when the last batch went
@@ -245,58 +251,6 @@ func (w *workerSide) read(name string) ([]byte, error) {
 func (w *workerSide) send(m message) {
 	w.flush()
 	if err := w.pipe.write(m); err != nil {
-		os.Exit(0) // the parent is gone
-	}
-}
-
-// A stream is sent in batches: after batchTime, or when it holds batchSize bytes, or when something else is to be sent.
-const (
-	batchTime = 20 * time.Millisecond
-	batchSize = 64 << 10
-)
-
-type streamWriter struct {
-	w    *workerSide
-	name string
-}
-
-func (w *workerSide) stream(name string) streamWriter { return streamWriter{w, name} }
-
-func (s streamWriter) Write(b []byte) (int, error) {
-	w := s.w
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	if w.bufName != s.name {
-		w.flushLocked()
-		w.bufName = s.name
-	}
-	w.buf.Write(b)
-	if w.buf.Len() >= batchSize || time.Since(w.sent) > batchTime {
-		w.flushLocked() // what is said after a pause goes at once: the cell may be about to end its process
-	} else if w.timer == nil {
-		w.timer = time.AfterFunc(batchTime, w.flush)
-	}
-	return len(b), nil
-}
-
-func (w *workerSide) flush() {
-	w.mu.Lock()
-	defer w.mu.Unlock()
-	w.flushLocked()
-}
-
-func (w *workerSide) flushLocked() {
-	if w.timer != nil {
-		w.timer.Stop()
-		w.timer = nil
-	}
-	if w.buf.Len() == 0 {
-		return
-	}
-	w.sent = time.Now()
-	text := strings.ToValidUTF8(w.buf.String(), "\uFFFD")
-	w.buf.Reset()
-	if err := w.pipe.write(message{Type: "stream", Stream: w.bufName, Text: text}); err != nil {
 		os.Exit(0) // the parent is gone
 	}
 }

@@ -23,6 +23,7 @@ type worker struct {
 	dead   chan struct{} // closed when the process has been waited for
 	err    error         // of waiting
 	fat    atomic.Bool   // killed for the memory it held
+	last   *Failure      // what it said as it died, if it did
 }
 
 // asked is the environment variable that makes a process a worker.
@@ -35,6 +36,9 @@ func startWorker(o Options) (*worker, error) {
 	}
 	cmd := exec.Command(exe)
 	cmd.Env = append([]string{asked + "=1", "TZ=UTC", "GOTRACEBACK=single"}, raceEnv...)
+	if o.Batch {
+		cmd.Env = append(cmd.Env, "GOMAXPROCS=1", "GOGC=400")
+	}
 	if v := os.Getenv("SYSTEMROOT"); v != "" { // Windows starts no process without it
 		cmd.Env = append(cmd.Env, "SYSTEMROOT="+v)
 	}
@@ -57,20 +61,40 @@ func startWorker(o Options) (*worker, error) {
 	if err := w.pipe.write(message{Type: "hello", Setup: &setup{
 		Clock: o.Clock.UnixNano(), Seed: o.Seed, MemoryMiB: o.MemoryMiB, Inputs: o.Inputs,
 	}}); err != nil {
-		return nil, errors.Join(fmt.Errorf("engine: the worker did not start: %w", err), w.end())
+		_ = w.end()
+		return nil, w.unborn(err.Error())
 	}
 	select {
 	case m, ok := <-w.inbox:
 		if !ok || m.Type != "ready" {
-			f := w.postMortem()
-			_ = w.end()
-			return nil, fmt.Errorf("engine: the worker did not start: %s", f.Items[0].Msg)
+			return nil, w.unborn(w.postMortem().Items[0].Msg)
 		}
 	case <-time.After(20 * time.Second):
 		_ = w.end()
 		return nil, errors.New("engine: the worker did not start within 20 s")
 	}
 	return w, nil
+}
+
+// errKilled says that a worker was killed while it started, not by us: it is worth trying again.
+var errKilled = errors.New("killed from outside")
+
+// unborn says why a worker that has ended did not start.
+func (w *worker) unborn(why string) error {
+	if w.killed() {
+		return fmt.Errorf("engine: the worker did not start: %w", errKilled)
+	}
+	return fmt.Errorf("engine: the worker did not start: %s", why)
+}
+
+// startSurely starts a worker, again if it is killed meanwhile.
+func startSurely(o Options) (w *worker, err error) {
+	for range 4 {
+		if w, err = startWorker(o); !errors.Is(err, errKilled) {
+			break
+		}
+	}
+	return w, err
 }
 
 // receive hands on what the worker says, until its end.
@@ -119,14 +143,30 @@ func (w *worker) end() error {
 	return nil
 }
 
-// postMortem says why a worker is gone.
+// killed says that a worker that has ended was ended by a signal. Systems without signals do not tell.
+func (w *worker) killed() bool {
+	return w.cmd.ProcessState != nil && !w.cmd.ProcessState.Exited()
+}
+
+// postMortem says why a worker is gone that has closed its pipe, or is about to.
 func (w *worker) postMortem() *Failure {
-	w.kill()
-	for range w.inbox {
+	t := time.AfterFunc(time.Second, w.kill)
+	for m := range w.inbox {
+		if m.Type == "dying" {
+			w.last = m.Fail
+		}
 	}
 	<-w.dead
+	t.Stop()
+	if w.last != nil {
+		return w.last
+	}
 	text := w.stderr.String()
 	f := fail(Crashed, 0, 0, "the cell ended its worker process: %s", cause(text, w.err))
+	if w.killed() && text == "" && !w.fat.Load() {
+		f = fail(Crashed, 0, 0, "the worker process was killed from outside (%s)", cause("", w.err))
+		f.outside = true
+	}
 	if w.fat.Load() || strings.Contains(text, "out of memory") || strings.Contains(text, "cannot allocate memory") {
 		f = fail(Memory, 0, 0, "the cell needed more memory than it may have, and its worker ended")
 	}

@@ -12,5 +12,7 @@
 // The sockets library is reached through a transport of our own (transport.go), which shakes hands before the library
 // sees a connection, knows where messages begin and end, and bounds what a peer can claim or hold up.
 //
+// What was run is kept in a file that several kernels share (historyfile.go): whoever appends or rewrites holds a lock.
+//
 // The names of messages and fields are the protocol's; all other names are ours.
 package protocol

@@ -5,12 +5,10 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"go/parser"
 	"sort"
 	"strings"
 	"time"
 
-	"swanneck/kernel/display"
 	"swanneck/kernel/engine"
 )
 
@@ -40,12 +38,14 @@ func (k *Kernel) execute(ctx context.Context, m *Message) {
 		return
 	}
 	if k.aborted(m) {
-		k.reply(k.shell, m, "execute_reply", map[string]any{"status": "aborted", "execution_count": k.count})
+		k.reply(k.shell, m, "execute_reply", map[string]any{"status": "aborted"}) // no count: it was not run, and is not to look so
 		return
 	}
 	store := !c.Silent && unless(c.StoreHistory, true)
 	if store {
 		k.count++
+	} else {
+		k.extra++
 	}
 	out := &output{k: k, ctx: ctx, request: m, silent: c.Silent, stdin: unless(c.AllowStdin, true), count: max(k.count, 1)}
 	if !c.Silent {
@@ -56,7 +56,7 @@ func (k *Kernel) execute(ctx context.Context, m *Message) {
 	if name, ok := strings.CutPrefix(strings.TrimSpace(c.Code), "?"); ok {
 		answer, payload = k.page(ctx, strings.TrimSpace(name))
 	} else {
-		answer = k.answer(c.Code, k.runner.Run(ctx, fmt.Sprintf("cell %d", k.count), c.Code, out))
+		answer = k.answer(c.Code, k.runner.Run(ctx, k.name(store), c.Code, out))
 	}
 	if answer["status"] == "ok" {
 		answer["user_expressions"] = k.expressions(ctx, c.UserExpressions)
@@ -64,15 +64,23 @@ func (k *Kernel) execute(ctx context.Context, m *Message) {
 	} else {
 		if !c.Silent {
 			k.publish("error", m, map[string]any{"ename": answer["ename"], "evalue": answer["evalue"], "traceback": answer["traceback"]}, true)
-		}
-		if unless(c.StopOnError, true) {
-			k.abortAt = time.Now()
+			if unless(c.StopOnError, true) {
+				k.abortAt = time.Now()
+			}
 		}
 	}
 	if store {
 		k.history.add(k.count, c.Code, out.value)
 	}
 	k.reply(k.shell, m, "execute_reply", withCount(answer, k.count))
+}
+
+// name is what messages call the cell; a replay tells cells apart by it.
+func (k *Kernel) name(counted bool) string {
+	if counted {
+		return fmt.Sprintf("cell %d", k.count)
+	}
+	return fmt.Sprintf("uncounted cell %d", k.extra)
 }
 
 // aborted says whether a request was sent before the front end could know that an earlier one had failed: it was
@@ -159,7 +167,8 @@ func blank(text string) string {
 	}, text)
 }
 
-// expressions evaluates the expressions that a front end wants to know, each on its own.
+// expressions evaluates the expressions that a front end wants to know, each on its own. They leave no trace: they
+// declare nothing, and no replay runs them again.
 func (k *Kernel) expressions(ctx context.Context, list map[string]string) map[string]any {
 	out := map[string]any{}
 	names := make([]string, 0, len(list))
@@ -168,23 +177,12 @@ func (k *Kernel) expressions(ctx context.Context, list map[string]string) map[st
 	}
 	sort.Strings(names)
 	for _, n := range names {
-		if _, err := parser.ParseExpr(list[n]); err != nil {
-			out[n] = errorContent("Refused", "not an expression: "+err.Error(), nil)
-			continue
-		}
-		got := &onlyValue{}
-		answer := k.answer(list[n], k.runner.Run(ctx, "expression "+n, list[n], got))
+		value, err := k.runner.Evaluate(ctx, "expression "+n, list[n])
+		answer := k.answer(list[n], err)
 		if answer["status"] == "ok" {
-			answer["data"], answer["metadata"] = data(got.bundle), map[string]any{}
+			answer["data"], answer["metadata"] = data(value), map[string]any{}
 		}
 		out[n] = answer
 	}
 	return out
 }
-
-// onlyValue takes the value of an expression and nothing else.
-type onlyValue struct{ bundle display.Bundle }
-
-func (*onlyValue) Stream(string, string)    {}
-func (*onlyValue) Display(display.Bundle)   {}
-func (v *onlyValue) Value(b display.Bundle) { v.bundle = b }

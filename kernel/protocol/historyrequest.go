@@ -2,13 +2,14 @@ package protocol
 
 import (
 	"encoding/json"
+	"slices"
 	"strings"
 )
 
 type historyContent struct {
 	Output  bool   `json:"output"`
 	Access  string `json:"hist_access_type"`
-	Session int    `json:"session"` // 0 is the current one, -1 the one before
+	Session int    `json:"session"` // 0 is the current one, -1 the one before; numbers above 0 are as in replies
 	Start   int    `json:"start"`
 	Stop    *int   `json:"stop"` // the first line that is left out
 	N       *int   `json:"n"`
@@ -21,19 +22,20 @@ func (k *Kernel) historyReply(m *Message) map[string]any {
 	if err := json.Unmarshal(m.Content, &c); err != nil {
 		return historyError("Malformed", err.Error())
 	}
-	list, current, err := k.history.all()
-	if err != nil {
-		return historyError("History", err.Error())
-	}
+	var list []entry
+	var err error
 	switch c.Access {
 	case "tail", "":
-		list = last(list, c.N)
+		list, err = k.history.last(c.N, func(entry) bool { return true })
 	case "range":
-		list = span(list, current, c)
+		list, err = k.history.span(c)
 	case "search":
-		list = last(found(list, c.Pattern, c.Unique), c.N)
+		list, err = k.history.last(c.N, fits(c.Pattern, c.Unique))
 	default:
 		return historyError("Malformed", "hist_access_type "+c.Access+": want tail, range or search")
+	}
+	if err != nil {
+		return historyError("History", err.Error())
 	}
 	out := make([]any, 0, len(list))
 	for _, e := range list {
@@ -42,9 +44,9 @@ func (k *Kernel) historyReply(m *Message) map[string]any {
 			if e.Output != "" {
 				o = e.Output
 			}
-			out = append(out, []any{e.number, e.Line, []any{e.Input, o}})
+			out = append(out, []any{e.Session, e.Line, []any{e.Input, o}})
 		} else {
-			out = append(out, []any{e.number, e.Line, e.Input})
+			out = append(out, []any{e.Session, e.Line, e.Input})
 		}
 	}
 	return map[string]any{"status": "ok", "history": out}
@@ -56,47 +58,56 @@ func historyError(name, value string) map[string]any {
 	return c
 }
 
-func last(list []entry, n *int) []entry {
-	if n == nil || *n < 0 || *n >= len(list) {
-		return list
+// last returns the newest n entries that are wanted, all of them without n, in the order in which they were run.
+func (h *history) last(n *int, wanted func(entry) bool) (list []entry, err error) {
+	if n != nil && *n == 0 {
+		return nil, nil
 	}
-	return list[len(list)-*n:]
-}
-
-func span(list []entry, current int, c historyContent) []entry {
-	session := c.Session
-	if session <= 0 {
-		session += current
-	}
-	var out []entry
-	for _, e := range list {
-		if e.number == session && e.Line >= c.Start && (c.Stop == nil || e.Line < *c.Stop) {
-			out = append(out, e)
+	for e, err := range h.newest() {
+		if err != nil {
+			return nil, err
+		}
+		if !wanted(e) {
+			continue
+		}
+		if list = append(list, e); n != nil && len(list) == *n {
+			break
 		}
 	}
-	return out
+	slices.Reverse(list)
+	return list, nil
 }
 
-// found returns the entries that a pattern fits, in the order of the file; unique leaves out all but the latest of
-// equal ones.
-func found(list []entry, pattern string, unique bool) []entry {
+// span returns entries of one session.
+func (h *history) span(c historyContent) ([]entry, error) {
+	session := c.Session
+	if session <= 0 {
+		current, err := h.current()
+		if err != nil {
+			return nil, err
+		}
+		session += current
+	}
+	return h.last(nil, func(e entry) bool {
+		return e.Session == session && e.Line >= c.Start && (c.Stop == nil || e.Line < *c.Stop)
+	})
+}
+
+// fits says whether an entry, met from the newest on, fits a pattern; unique leaves out all but the newest of equal ones.
+func fits(pattern string, unique bool) func(entry) bool {
 	if pattern == "" {
 		pattern = "*"
 	}
-	var out []entry
 	seen := map[string]bool{}
-	for i := len(list) - 1; i >= 0; i-- {
-		e := list[i]
+	return func(e entry) bool {
 		if !matches(pattern, e.Input) || unique && seen[e.Input] {
-			continue
+			return false
 		}
-		seen[e.Input] = true
-		out = append(out, e)
+		if unique {
+			seen[e.Input] = true
+		}
+		return true
 	}
-	for i, j := 0, len(out)-1; i < j; i, j = i+1, j-1 {
-		out[i], out[j] = out[j], out[i]
-	}
-	return out
 }
 
 // matches says whether a pattern with * and ? fits a whole text, newlines included. It takes time in proportion to the

@@ -11,12 +11,14 @@ import (
 	"time"
 
 	"swanneck/kernel/cell"
+	"swanneck/kernel/display"
 	"swanneck/kernel/engine"
 )
 
 // Runner is what runs the cells: *engine.Engine.
 type Runner interface {
 	Run(ctx context.Context, name, source string, out engine.Output) error
+	Evaluate(ctx context.Context, name, expression string) (display.Bundle, error)
 	Complete(ctx context.Context, src string, offset int) (list []cell.Completion, start, end int, err error)
 	Hover(ctx context.Context, src string, offset int) (cell.Hover, bool, error)
 	Close() error
@@ -60,6 +62,7 @@ type Kernel struct {
 
 	runner  Runner    // used by the shell's goroutine only
 	count   int       // likewise
+	extra   int       // likewise: cells that were not counted
 	abortAt time.Time // likewise: when the latest request failed that stops others
 }
 
@@ -205,9 +208,13 @@ func (k *Kernel) message(msgType string, parent *Message, content any) *Message 
 
 // publish sends to all subscribers. patient says that the caller may be made to wait for slow ones.
 func (k *Kernel) publish(msgType string, parent *Message, content any, patient bool) {
-	m := k.message(msgType, parent, content)
-	m.Identities = [][]byte{fmt.Appendf(nil, "kernel.%s.%s", k.codec.session, msgType)}
-	k.out.box.put(m, patient)
+	k.out.box.put(k.topical(k.message(msgType, parent, content)), patient)
+}
+
+// topical gives a message the topic under which subscribers get it.
+func (k *Kernel) topical(m *Message) *Message {
+	m.Identities = [][]byte{fmt.Appendf(nil, "kernel.%s.%s", k.codec.session, m.Header.MsgType)}
+	return m
 }
 
 func (k *Kernel) status(parent *Message, state string) {

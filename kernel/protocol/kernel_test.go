@@ -185,7 +185,7 @@ func TestAbort(t *testing.T) {
 		t.Fatal(r)
 	}
 	for i, id := range later {
-		if r := c.reply("shell", id); r["status"] != "aborted" || r["execution_count"] != 2.0 {
+		if r := c.reply("shell", id); r["status"] != "aborted" || r["execution_count"] != nil {
 			t.Errorf("request %d: %v; want aborted", i, r)
 		}
 	}

@@ -2,6 +2,7 @@ package protocol
 
 import (
 	"sync"
+	"time"
 
 	"github.com/go-zeromq/zmq4"
 )
@@ -44,7 +45,18 @@ func (p *publisher) discard() {
 // hears of it, so that the first thing the subscriber gets is its welcome.
 func (p *publisher) pause() {
 	p.gate.Lock()
-	p.watch.await(p.sent, p.socket.port.limits.stall)
+	limit := p.socket.port.limits.stall
+	if p.watch.await(p.sent, limit) { // the library has begun with the last message; now let it have ended
+		p.fence(limit).Close()
+	}
+}
+
+// fence waits until the library is between two messages: it takes new connections only there.
+func (p *publisher) fence(limit time.Duration) *sentinel {
+	s := newSentinel()
+	go p.socket.port.hand(s)
+	s.awaitSettled(limit)
+	return s
 }
 
 func (p *publisher) resume() { p.gate.Unlock() }
@@ -89,9 +101,7 @@ func (p *publisher) close() error {
 	p.box.close()
 	<-p.done
 	p.watch.await(p.sent, linger)
-	last := newSentinel()
-	go p.socket.port.hand(last)
-	last.awaitSettled(linger)
+	last := p.fence(linger)
 	err := p.socket.close()
 	_ = last.Close()
 	_ = p.watch.Close()

@@ -4,12 +4,9 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"os"
-	"path/filepath"
 	"reflect"
 	"runtime"
 	"strings"
-	"sync"
 	"testing"
 	"time"
 
@@ -179,106 +176,6 @@ func TestComms(t *testing.T) {
 	r := c.reply("shell", c.ask(c.shell, "comm_info_request", map[string]any{}))
 	if len(r["comms"].(map[string]any)) != 0 {
 		t.Error(r)
-	}
-}
-
-// Several kernels append to one file at once, and a line that one could not finish spoils no other.
-func TestHistoryOfSeveral(t *testing.T) {
-	name := filepath.Join(t.TempDir(), "state", "history.jsonl")
-	var wg sync.WaitGroup
-	hs := make([]*history, 8)
-	for i := range hs {
-		hs[i] = openHistory(name, t.Errorf)
-		wg.Add(1)
-		go func() {
-			defer wg.Done()
-			for n := range 200 {
-				hs[i].add(n+1, fmt.Sprintf("cell %d of %d\n%s", n+1, i, strings.Repeat("ä", n*10)), "")
-			}
-		}()
-	}
-	wg.Wait()
-	f, err := os.OpenFile(name, os.O_APPEND|os.O_WRONLY, 0)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if _, err := f.WriteString(`{"session":"torn","li`); err != nil {
-		t.Fatal(err)
-	}
-	if err := f.Close(); err != nil {
-		t.Fatal(err)
-	}
-	hs[0].add(201, "after the torn line", "")
-	list, current, err := hs[0].all()
-	if err != nil || len(list) != 8*200+1 {
-		t.Fatalf("%d entries, %v; want %d", len(list), err, 8*200+1)
-	}
-	lines := map[int]int{}
-	for _, e := range list {
-		if lines[e.number]++; e.Line != lines[e.number] {
-			t.Fatalf("session %d: line %d came as number %d", e.number, e.Line, lines[e.number])
-		}
-	}
-	if lines[current] != 201 || len(lines) != 8 {
-		t.Errorf("%v; want 201 lines of session %d", lines, current)
-	}
-	if st, err := os.Stat(name); err != nil || runtime.GOOS != "windows" && st.Mode().Perm() != 0o600 {
-		t.Errorf("%v, %v; want mode 0600", st.Mode(), err)
-	}
-	for _, h := range hs {
-		if err := h.close(); err != nil {
-			t.Error(err)
-		}
-	}
-}
-
-func TestHistoryRequests(t *testing.T) {
-	name := filepath.Join(t.TempDir(), "history.jsonl")
-	old := openHistory(name, t.Errorf)
-	old.add(1, "old := 1", "")
-	old.add(2, "old", "1")
-	if err := old.close(); err != nil {
-		t.Fatal(err)
-	}
-	c := connect(t, serve(t, func(o *Options) { o.HistoryFile = name }))
-	c.execute("a := 1")
-	c.execute("a")
-	c.execute("a")
-	for _, x := range []struct {
-		ask  map[string]any
-		want string
-	}{
-		{map[string]any{"hist_access_type": "tail", "n": 2}, "[[2 2 a] [2 3 a]]"},
-		{map[string]any{"hist_access_type": "tail", "n": 2, "output": true}, "[[2 2 [a 1]] [2 3 [a 1]]]"},
-		{map[string]any{"hist_access_type": "range", "session": 0, "start": 1, "stop": 3}, "[[2 1 a := 1] [2 2 a]]"},
-		{map[string]any{"hist_access_type": "range", "session": -1, "start": 1}, "[[1 1 old := 1] [1 2 old]]"},
-		{map[string]any{"hist_access_type": "range", "session": 1, "start": 2, "stop": nil}, "[[1 2 old]]"},
-		{map[string]any{"hist_access_type": "search", "pattern": "*:= ?"}, "[[1 1 old := 1] [2 1 a := 1]]"},
-		{map[string]any{"hist_access_type": "search", "pattern": "a", "unique": true}, "[[2 3 a]]"},
-		{map[string]any{"hist_access_type": "search", "pattern": "*", "n": 1}, "[[2 3 a]]"},
-		{map[string]any{"hist_access_type": "search", "pattern": "[a-z]"}, "[]"},
-	} {
-		r := c.reply("shell", c.ask(c.shell, "history_request", x.ask))
-		if got := fmt.Sprint(r["history"]); r["status"] != "ok" || got != x.want {
-			t.Errorf("%v: %v; want %s", x.ask, r, x.want)
-		}
-	}
-	if r := c.reply("shell", c.ask(c.shell, "history_request", map[string]any{"hist_access_type": "odd"})); r["status"] != "error" {
-		t.Error(r)
-	}
-}
-
-func TestMatches(t *testing.T) {
-	for _, x := range []struct {
-		pattern, text string
-		want          bool
-	}{
-		{"a*c", "abbc", true}, {"a*c", "abb", false}, {"*b*b*", "abcb", true}, {"?", "ä", true}, {"?", "", false}, {"*", "", true}, {"a*", "a\nb", true},
-		{"[a]", "a", false}, {strings.Repeat("a*", 30) + "b", strings.Repeat("a", 3000), false},
-	} {
-		if got := matches(x.pattern, x.text); got != x.want {
-			t.Errorf("matches(%.20q, %.20q) = %v; want %v", x.pattern, x.text, got, x.want)
-		}
 	}
 }
 

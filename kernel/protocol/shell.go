@@ -4,6 +4,8 @@ import (
 	"context"
 	"encoding/json"
 	"time"
+
+	"swanneck/kernel/engine"
 )
 
 func (k *Kernel) receiveRequests() {
@@ -42,8 +44,12 @@ func (k *Kernel) serveShell() error {
 			}
 		}
 	}()
+	rest := engine.NewRest()
+	defer rest.Busy()
 	for {
+		rest.Idle()
 		m := k.queue.take()
+		rest.Busy()
 		if m == nil {
 			return nil
 		}
