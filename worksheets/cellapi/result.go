@@ -2,13 +2,12 @@ package cellapi
 
 import (
 	"fmt"
-	"html"
 	"math"
-	"strconv"
 	"strings"
 	"unicode"
 
 	"swanneck/kernel/display"
+	"swanneck/worksheets/results"
 )
 
 // Stop is the mistake that ends a cell.
@@ -62,67 +61,14 @@ func Result(name string, figure float64, unit string, more ...ResultOption) {
 		panic(&Stop{fmt.Sprintf("Result: %q has a ± of %v and a tolerance of %v %s; both must be finite and not below zero", name, r.PlusMinus, r.Within, unit)})
 	}
 	r.Figure = Figure(figure, r.PlusMinus, r.Within)
-	display.Publish(display.Bundle{
-		display.Plain:  r.Name + ": " + withPlusMinus(r) + " " + r.Unit + noteText(r.Note),
-		display.HTML:   resultTable(r),
-		display.Result: r,
-	})
-}
-
-func resultTable(r display.ResultData) string {
-	row := fmt.Sprintf("<tr><th>%s</th><td>%s</td><td>%s</td></tr>", html.EscapeString(r.Name), html.EscapeString(withPlusMinus(r)), html.EscapeString(r.Unit))
-	if r.Note != "" {
-		row += fmt.Sprintf("<tr><td colspan=\"3\">%s</td></tr>", html.EscapeString(r.Note))
-	}
-	return "<table>" + row + "</table>"
+	display.Publish(results.Bundle(r))
 }
 
 func hasControl(s string) bool { return strings.ContainsFunc(s, unicode.IsControl) }
 
-func noteText(n string) string {
-	if n == "" {
-		return ""
-	}
-	return " (" + n + ")"
-}
-
-func withPlusMinus(r display.ResultData) string {
-	if r.PlusMinus == 0 {
-		return r.Figure
-	}
-	return r.Figure + " ± " + Figure(r.PlusMinus, r.PlusMinus, 0)
-}
-
 // Figure writes a number for people: to the second digit of its ± if there is one, else to the tolerance's first
 // digit, else to four digits or so. The arguments are dimensionless here: in one unit.
-func Figure(x, plusMinus, within float64) string {
-	decimals := 0
-	switch {
-	case plusMinus > 0:
-		decimals = 1 - int(math.Floor(math.Log10(plusMinus)))
-	case within > 0:
-		decimals = -int(math.Floor(math.Log10(within)))
-	case x == 0 || math.Abs(x) >= 1000:
-		decimals = 1
-		if x == math.Trunc(x) {
-			decimals = 0
-		}
-	default:
-		decimals = 3 - int(math.Floor(math.Log10(math.Abs(x))))
-		if x == math.Trunc(x) {
-			decimals = 0
-		}
-	}
-	if size := math.Abs(x); decimals > 9 || size >= 1e12 {
-		return strconv.FormatFloat(x, 'g', 4, 64) // too small or too large to be read in full
-	}
-	decimals = max(0, decimals)
-	s := strconv.FormatFloat(x, 'f', decimals, 64)
-	if s == "-"+strconv.FormatFloat(0, 'f', decimals, 64) {
-		s = s[1:]
-	}
-	return s
-}
+func Figure(x, plusMinus, within float64) string { return results.Figure(x, plusMinus, within) }
 
 // Show shows values at this point of the cell: a number, a table of rows, a chart. Several stand on one line, as text.
 func Show(values ...any) {

@@ -2,13 +2,14 @@ package report
 
 import (
 	"regexp"
+	"sync"
 
 	"github.com/microcosm-cc/bluemonday"
 )
 
 // allowedHTML is the allow-list for the HTML of prose and outputs: text, lists, tables, links and pictures. No style,
-// class, id, form, frame or script.
-var allowedHTML = func() *bluemonday.Policy {
+// class, id, form, frame or script. It is made when it is first needed: a kernel writes no report.
+var allowedHTML = sync.OnceValue(func() *bluemonday.Policy {
 	p := bluemonday.NewPolicy()
 	p.AllowElements(
 		"h1", "h2", "h3", "h4", "h5", "h6", "p", "br", "hr", "div", "span", "pre", "blockquote",
@@ -32,4 +33,4 @@ var allowedHTML = func() *bluemonday.Policy {
 	p.RequireNoFollowOnLinks(true)
 	p.SkipElementsContent("title", "svg", "math", "template", "textarea", "select", "button", "object", "applet", "audio", "video", "canvas")
 	return p
-}()
+})

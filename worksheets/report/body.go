@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"strings"
 
 	"github.com/yuin/goldmark/ast"
@@ -9,22 +8,42 @@ import (
 	"swanneck/worksheets/notebook"
 )
 
-// body gathers the HTML of the cells.
+// body gathers what the cells show.
 type body struct {
-	nb     *notebook.Notebook
-	prose  map[int]*prose // by cell, of the Markdown cells
-	html   strings.Builder
-	charts int // shown so far: each has its own identifiers
+	doc     Document
+	nb      *notebook.Notebook
+	prose   map[int]*prose // by cell, of the Markdown cells
+	results map[string]ResultRow
+	pieces  []piece
+	charts  int // shown so far: each has its own identifiers
+	code    int // code cells so far
 }
 
-func newBody(nb *notebook.Notebook) *body {
-	b := &body{nb: nb, prose: map[int]*prose{}}
-	for i, c := range nb.Cells {
-		if c.Type == notebook.Markdown {
+func newBody(doc Document) *body {
+	b := &body{doc: doc, nb: doc.Notebook, prose: map[int]*prose{}, results: map[string]ResultRow{}}
+	for i, c := range b.nb.Cells {
+		if c.Type == notebook.Markdown && !b.keptOut(c) {
 			b.prose[i] = parseProse(c.Source)
 		}
 	}
+	shown := doc.toShow().Results
+	for i, r := range doc.Results {
+		b.results[r.Name] = shown[i]
+	}
 	return b
+}
+
+// add appends a piece. Results that follow each other become one table.
+func (b *body) add(p piece) {
+	if n := len(b.pieces); n > 0 {
+		last, ok := b.pieces[n-1].(figures)
+		more, ok2 := p.(figures)
+		if ok && ok2 {
+			b.pieces[n-1] = append(last, more...)
+			return
+		}
+	}
+	b.pieces = append(b.pieces, p)
 }
 
 // takeTitle returns the title, or if it is empty the first heading of the prose. A heading that says the same as the
@@ -51,22 +70,29 @@ func (b *body) takeTitle(title string) string {
 	return title
 }
 
-// cell writes a cell. Raw cells are meant for other converters and are left out.
+// cell takes in a cell. Raw cells are meant for other converters and are left out.
 func (b *body) cell(i int) {
 	c := b.nb.Cells[i]
 	switch c.Type {
 	case notebook.Markdown:
-		if s := safeHTML(b.prose[i].html(), c.Attachments); s != "" {
-			b.html.WriteString("<div class=\"prose\">\n" + s + "</div>\n")
+		if p := b.prose[i]; p != nil {
+			if tree := safeTree(p.html(), c.Attachments); tree != nil {
+				b.add(shownTree{"prose", tree})
+			}
 		}
 	case notebook.Code:
+		b.code++
+		if b.doc.InputsKeptOut {
+			b.resultsAndCharts(c)
+			return
+		}
 		b.source(c)
 		b.outputs(c.Outputs)
 	}
 }
 
-// RoleInputs is the value of "role", in a cell's own metadata, of a cell that holds what the person puts in. Its code is
-// shown open, and printed.
+// RoleInputs is the value of "role", in a cell's own metadata, of a cell that holds what the person puts in. In a
+// worksheet that declares no inputs its code is shown open, and printed: it is the one place that says what went in.
 const RoleInputs = "inputs"
 
 func (b *body) source(c *notebook.Cell) {
@@ -74,15 +100,9 @@ func (b *body) source(c *notebook.Cell) {
 	if source == "" {
 		return
 	}
-	lines := strings.Count(source, "\n") + 1
-	size := "1 line"
-	if lines > 1 {
-		size = fmt.Sprintf("%d lines", lines)
-	}
-	open, name := "", "Code"
-	if role, _ := c.Own()["role"].(string); role == RoleInputs {
-		open, name = " open", "What went in" // what went in stands on paper too
-	}
-	fmt.Fprintf(&b.html, "<details class=\"code\"%s><summary>%s <span class=\"hint\">%s</span></summary><pre tabindex=\"0\"><code>%s</code></pre></details>\n",
-		open, name, size, colourCode(b.nb.Language(), c.Source))
+	role, _ := c.Own()["role"].(string)
+	b.add(codeText{
+		number: b.code, language: b.nb.Language(), source: c.Source, lines: strings.Count(source, "\n") + 1,
+		open: role == RoleInputs && len(b.doc.Inputs) == 0,
+	})
 }

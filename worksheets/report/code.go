@@ -1,56 +1,75 @@
 package report
 
 import (
+	"go/scanner"
+	"go/token"
+	"go/types"
 	"strings"
-
-	"github.com/alecthomas/chroma/v2"
-	"github.com/alecthomas/chroma/v2/lexers"
 )
 
 // maxColouredBytes is the longest source that is coloured; longer ones are shown plain.
 const maxColouredBytes = 200_000
 
-// colourCode returns the HTML of source code, its parts in spans of our own classes.
+// colourCode returns the HTML of source code, its parts in spans of our own classes. Go is coloured, by the scanner of its
+// own compiler; another language is shown plain.
 func colourCode(language, source string) string {
 	source = printable(strings.TrimRight(source, "\n"))
-	lexer := lexers.Get(language)
-	if language == "" || lexer == nil || len(source) > maxColouredBytes {
+	if language != "go" || len(source) > maxColouredBytes {
 		return text(source)
 	}
-	tokens, err := chroma.Coalesce(lexer).Tokenise(&chroma.TokeniseOptions{State: "root"}, source)
-	if err != nil {
-		return text(source)
-	}
-	var b, plain strings.Builder
-	for t := tokens(); t != chroma.EOF; t = tokens() {
-		plain.WriteString(t.Value)
-		if class := codeClass(t.Type); class != "" {
-			b.WriteString(`<span class="` + class + `">` + text(t.Value) + `</span>`)
+	var s scanner.Scanner
+	file := token.NewFileSet().AddFile("", -1, len(source))
+	broken := false
+	s.Init(file, []byte(source), func(token.Position, string) { broken = true }, scanner.ScanComments)
+	var b strings.Builder
+	done := 0 // bytes of the source that are written
+	write := func(to int, class string) {
+		if to <= done || to > len(source) {
+			return
+		}
+		if class == "" {
+			b.WriteString(text(source[done:to]))
 		} else {
-			b.WriteString(text(t.Value))
+			b.WriteString(`<span class="` + class + `">` + text(source[done:to]) + `</span>`)
+		}
+		done = to
+	}
+	for !broken {
+		pos, tok, lit := s.Scan()
+		if tok == token.EOF {
+			break
+		}
+		at := file.Offset(pos)
+		if class := codeClass(tok, lit, source, at); class != "" {
+			write(at, "")
+			write(at+len(lit), class)
 		}
 	}
-	// A lexer that loses or changes text must not change what the reader sees.
-	if strings.TrimRight(plain.String(), "\n") != source {
+	if broken { // it did not run either
 		return text(source)
 	}
+	write(len(source), "")
 	return b.String()
 }
 
-func codeClass(t chroma.TokenType) string {
+func codeClass(tok token.Token, lit, source string, at int) string {
 	switch {
-	case t.InCategory(chroma.Comment):
+	case tok == token.COMMENT:
 		return "c-note"
-	case t == chroma.KeywordType || t == chroma.NameClass:
-		return "c-type"
-	case t.InCategory(chroma.Keyword):
+	case tok.IsKeyword():
 		return "c-word"
-	case t.InSubCategory(chroma.LiteralString):
+	case tok == token.STRING || tok == token.CHAR:
 		return "c-text"
-	case t.InSubCategory(chroma.LiteralNumber):
+	case tok == token.INT || tok == token.FLOAT || tok == token.IMAG:
 		return "c-num"
-	case t == chroma.NameFunction || t == chroma.NameBuiltin:
-		return "c-func"
+	case tok == token.IDENT:
+		_, isType := types.Universe.Lookup(lit).(*types.TypeName)
+		switch {
+		case isType:
+			return "c-type"
+		case strings.HasPrefix(source[at+len(lit):], "("):
+			return "c-func"
+		}
 	}
 	return ""
 }

@@ -3,19 +3,24 @@ package report
 import (
 	"bytes"
 	"strings"
+	"sync"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
 	gmtext "github.com/yuin/goldmark/text"
+	"golang.org/x/net/html"
+	"golang.org/x/net/html/atom"
 )
 
 // markdown renders prose: CommonMark with tables, strike-through and bare links. HTML inside it is left out.
-var markdown = goldmark.New(goldmark.WithExtensions(
-	extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignAttribute)),
-	extension.Strikethrough,
-	extension.Linkify,
-))
+var markdown = sync.OnceValue(func() goldmark.Markdown {
+	return goldmark.New(goldmark.WithExtensions(
+		extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignAttribute)),
+		extension.Strikethrough,
+		extension.Linkify,
+	))
+})
 
 // prose is a piece of Markdown, parsed.
 type prose struct {
@@ -25,12 +30,12 @@ type prose struct {
 
 func parseProse(s string) *prose {
 	source := []byte(printable(s))
-	return &prose{source, markdown.Parser().Parse(gmtext.NewReader(source))}
+	return &prose{source, markdown().Parser().Parse(gmtext.NewReader(source))}
 }
 
 func (p *prose) html() string {
 	var buf bytes.Buffer
-	if err := markdown.Renderer().Render(&buf, p.source, p.root); err != nil {
+	if err := markdown().Renderer().Render(&buf, p.source, p.root); err != nil {
 		// Writing to a buffer does not fail; should the library refuse, the reader still gets the words.
 		return "<pre>" + text(string(p.source)) + "</pre>"
 	}
@@ -49,23 +54,22 @@ func (p *prose) firstHeading() ast.Node {
 
 // words returns the text of a node without its markup.
 func (p *prose) words(n ast.Node) string {
+	var buf bytes.Buffer
+	if err := markdown().Renderer().Render(&buf, p.source, n); err != nil {
+		return "" // writing to a buffer does not fail
+	}
+	return wordsOf(buf.String())
+}
+
+// wordsOf returns the text of HTML, its spaces squeezed.
+func wordsOf(markup string) string {
+	root, err := html.ParseFragment(strings.NewReader(markup), &html.Node{Type: html.ElementNode, Data: "div", DataAtom: atom.Div})
+	if err != nil {
+		return ""
+	}
 	var b strings.Builder
-	_ = ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
-		if !entering {
-			return ast.WalkContinue, nil
-		}
-		switch n := n.(type) {
-		case *ast.Text:
-			b.Write(n.Value(p.source))
-			if n.SoftLineBreak() || n.HardLineBreak() {
-				b.WriteByte(' ')
-			}
-		case *ast.String:
-			b.Write(n.Value)
-		case *ast.AutoLink:
-			b.Write(n.Label(p.source))
-		}
-		return ast.WalkContinue, nil
-	})
-	return strings.Join(strings.Fields(b.String()), " ")
+	for _, n := range root {
+		b.WriteString(words(n))
+	}
+	return squeezed(b.String())
 }

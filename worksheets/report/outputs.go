@@ -3,7 +3,6 @@ package report
 import (
 	"encoding/json"
 	"fmt"
-	"html"
 	"maps"
 	"regexp"
 	"slices"
@@ -12,7 +11,10 @@ import (
 	"swanneck/worksheets/notebook"
 )
 
-// outputs writes the outputs of a cell. Neighbouring pieces of one stream are one text.
+// resultType is the MIME type of a declared result.
+const resultType = "application/vnd.swanneck.result+json"
+
+// outputs takes in the outputs of a cell. Neighbouring pieces of one stream are one text.
 func (b *body) outputs(outputs []notebook.Output) {
 	for i := 0; i < len(outputs); i++ {
 		o := outputs[i]
@@ -22,7 +24,7 @@ func (b *body) outputs(outputs []notebook.Output) {
 				i++
 				o.Text += outputs[i].Text
 			}
-			b.stream(o)
+			b.plain(o.Text, o.Name == "stderr")
 		case notebook.Error:
 			b.stopped(o)
 		case notebook.DisplayData, notebook.ExecuteResult:
@@ -36,110 +38,127 @@ func (b *body) outputs(outputs []notebook.Output) {
 // inColumns matches text that is set in columns or drawn with characters.
 var inColumns = regexp.MustCompile(`\S(?:\t|  )[^\n]*\S|[|+─-╿]`)
 
-func (b *body) stream(o notebook.Output) {
-	class := "out"
-	if o.Name == "stderr" {
-		class = "out aside"
-	}
-	b.plain(class, o.Text)
-}
-
-// plain writes text as it stands. Text in columns scrolls sideways; other text wraps.
-func (b *body) plain(class, s string) {
-	s = strings.Trim(terminalText(s), "\n")
-	if !inColumns.MatchString(s) {
-		class += " flow"
-	}
-	if strings.TrimSpace(s) != "" {
-		fmt.Fprintf(&b.html, "<pre class=\"%s\" tabindex=\"0\">%s</pre>\n", class, html.EscapeString(s))
+func (b *body) plain(s string, aside bool) {
+	if s = strings.Trim(terminalText(s), "\n"); strings.TrimSpace(s) != "" {
+		b.add(printedText{s, aside})
 	}
 }
 
-// stopped writes the mistake that stopped a cell. The message stays in sight; the way to it is folded.
 func (b *body) stopped(o notebook.Output) {
 	message := strings.TrimSpace(terminalText(o.Evalue))
 	if message == "" {
 		message = strings.TrimSpace(terminalText(o.Ename))
 	}
-	fmt.Fprintf(&b.html, "<div class=\"stopped\" role=\"note\"><p><strong>This step stopped.</strong> %s</p>", html.EscapeString(message))
 	trace := strings.TrimSpace(terminalText(strings.Join(o.Traceback, "\n")))
-	if trace != "" && trace != message && trace != o.Ename+": "+message {
-		fmt.Fprintf(&b.html, "<details><summary>Where</summary><pre tabindex=\"0\">%s</pre></details>", html.EscapeString(trace))
+	if trace == message || trace == o.Ename+": "+message {
+		trace = ""
 	}
-	b.html.WriteString("</div>\n")
+	b.add(stoppedStep{message, trace})
 }
 
-// display writes the richest form of a bundle that can be shown: HTML, SVG, a picture, Markdown, text.
+// display takes in the richest form of a bundle that can be shown: a result, HTML, SVG, a picture, Markdown, text.
 func (b *body) display(o notebook.Output) {
-	if s, ok := o.Data.Text("text/html"); ok {
-		if s = safeHTML(s, nil); s != "" {
-			b.html.WriteString("<div class=\"shown\">\n" + s + "</div>\n")
-			return
+	if b.result(o) {
+		return
+	}
+	if s, ok := o.Data.Text("text/html"); ok && b.tree(s) {
+		return
+	}
+	if b.picture(o, description(o)) {
+		return
+	}
+	if s, ok := o.Data.Text("text/markdown"); ok && b.tree(parseProse(s).html()) {
+		return
+	}
+	if s, ok := o.Data.Text("text/plain"); ok {
+		b.plain(s, false)
+		return
+	}
+	b.cannotShow(strings.Join(slices.Sorted(maps.Keys(o.Data)), ", "))
+}
+
+// result takes in a declared result, if that is what the output is.
+func (b *body) result(o notebook.Output) bool {
+	name, figure := declared(o)
+	row, ok := b.results[name]
+	if !ok || !strings.HasPrefix(row.Figure, figure) { // a second one of that name, which stops the cell
+		return false
+	}
+	b.add(figures{row})
+	return true
+}
+
+// declared returns the name and the figure of a declared result, empty if the output is none.
+func declared(o notebook.Output) (name, figure string) {
+	var r struct{ Name, Figure string }
+	if v, ok := o.Data[resultType]; ok {
+		// As it was read from a file or as it was made: through JSON it is the same.
+		if text, err := json.Marshal(v); err != nil || json.Unmarshal(text, &r) != nil {
+			return "", ""
 		}
 	}
+	return r.Name, r.Figure
+}
+
+func (b *body) tree(dirty string) bool {
+	tree := safeTree(dirty, nil)
+	if tree != nil {
+		b.add(shownTree{"shown", tree})
+	}
+	return tree != nil
+}
+
+// picture takes in a drawing or a picture. words describe it if it does not do so itself.
+func (b *body) picture(o notebook.Output, words string) bool {
 	mime, uri := pictureURI(o.Data)
 	if s, ok := o.Data.Text("image/svg+xml"); ok {
 		chart, err := safeSVG(s, fmt.Sprintf("c%d-", b.charts+1))
 		// The allow-list has no lettering: where a picture shows the same with its letters, that is better.
 		if err == nil && (len(chart.lettering) == 0 || uri == "") {
 			b.charts++
-			b.chart(chart, o)
-			return
+			label := chart.label
+			if label == "" {
+				label = words
+			}
+			if label == "" {
+				label = fmt.Sprintf("Chart %d", b.charts)
+			}
+			b.add(drawnChart{chart, label})
+			return true
 		}
 	}
-	if uri != "" {
-		fmt.Fprintf(&b.html, "<figure><img src=\"%s\" alt=\"%s\"%s></figure>\n", uri, text(description(o, "Picture")), pictureWidth(o, mime))
-		return
+	if uri == "" {
+		return false
 	}
-	if s, ok := o.Data.Text("text/markdown"); ok {
-		if s = safeHTML(parseProse(s).html(), nil); s != "" {
-			b.html.WriteString("<div class=\"shown\">\n" + s + "</div>\n")
-			return
-		}
+	if words == "" {
+		words = "Picture"
 	}
-	if s, ok := o.Data.Text("text/plain"); ok {
-		b.plain("out", s)
-		return
-	}
-	b.cannotShow(strings.Join(slices.Sorted(maps.Keys(o.Data)), ", "))
+	b.add(shownPicture{uri, words, pictureWidthPx(o, mime)})
+	return true
 }
 
-func (b *body) chart(c safeChart, o notebook.Output) {
-	label := c.label
-	if label == "" {
-		label = description(o, fmt.Sprintf("Chart %d", b.charts))
-	}
-	caption := ""
-	if len(c.lettering) > 0 {
-		caption = "<figcaption>Lettering of this chart, which the report leaves out of the drawing: " +
-			text(strings.Join(c.lettering, "; ")) + "</figcaption>"
-	}
-	fmt.Fprintf(&b.html, "<figure role=\"img\" aria-label=\"%s\">%s%s</figure>\n", text(label), c.markup, caption)
-}
-
-// cannotShow names an output that the report has no form for: nothing vanishes without a word.
 func (b *body) cannotShow(what string) {
 	if what != "" {
-		fmt.Fprintf(&b.html, "<p class=\"missing\">[output of type %s, which a report cannot show]</p>\n", text(what))
+		b.add(notShown{what})
 	}
 }
 
-// description is the first line of the text beside a picture, if that is a sentence rather than a dump.
-func description(o notebook.Output, otherwise string) string {
+// description is the text beside a picture, if that is a sentence rather than a dump; else it is empty.
+func description(o notebook.Output) string {
 	s, _ := o.Data.Text("text/plain")
 	s = strings.TrimSpace(terminalText(s))
-	if s == "" || strings.Contains(s, "\n") || len(s) > 300 || strings.HasPrefix(s, "<") {
-		return otherwise
+	if strings.Contains(s, "\n") || len(s) > 300 || strings.HasPrefix(s, "<") {
+		return ""
 	}
 	return s
 }
 
-// pictureWidth is the width in CSS pixels that the output's metadata asks for, as an attribute.
-func pictureWidth(o notebook.Output, mime string) string {
+// pictureWidthPx is the width in CSS pixels that the output's metadata asks for, 0 if it does not.
+func pictureWidthPx(o notebook.Output, mime string) int64 {
 	m, _ := o.Metadata[mime].(map[string]any)
 	num, _ := m["width"].(json.Number)
 	if w, err := num.Int64(); err == nil && w >= 1 && w <= 4000 {
-		return fmt.Sprintf(" width=\"%d\"", w)
+		return w
 	}
-	return ""
+	return 0
 }

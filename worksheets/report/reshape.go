@@ -11,26 +11,31 @@ import (
 	"swanneck/worksheets/notebook"
 )
 
-// safeHTML passes HTML through the allow-list and gives it the report's shape. It returns "" if nothing that can be
+// safeTree passes HTML through the allow-list and gives it the report's shape. It returns nil if nothing that can be
 // seen is left.
-func safeHTML(dirty string, attached map[string]notebook.Bundle) string {
-	clean := allowedHTML.Sanitize(printable(dirty))
+func safeTree(dirty string, attached map[string]notebook.Bundle) *html.Node {
+	clean := allowedHTML().Sanitize(printable(dirty))
 	body := &html.Node{Type: html.ElementNode, Data: "div", DataAtom: atom.Div}
 	nodes, err := html.ParseFragment(strings.NewReader(clean), body)
 	if err != nil {
-		return ""
+		return nil
 	}
 	for _, n := range nodes {
 		body.AppendChild(n)
 	}
 	reshape(body, attached)
 	if strings.TrimSpace(words(body)) == "" && find(body, atom.Img) == nil {
-		return ""
+		return nil
 	}
+	return body
+}
+
+// markup returns what a node holds as HTML.
+func markup(n *html.Node) string {
 	var b strings.Builder
-	for n := body.FirstChild; n != nil; n = n.NextSibling {
-		if err := html.Render(&b, n); err != nil {
-			return ""
+	for c := n.FirstChild; c != nil; c = c.NextSibling {
+		if err := html.Render(&b, c); err != nil {
+			return "" // writing to memory does not fail, and the tree has no raw nodes
 		}
 	}
 	return strings.TrimSpace(b.String()) + "\n"

@@ -49,6 +49,12 @@ func sample() Document {
 			{"The alcoholometer then shows", "45.33", "% vol", "at the 26 °C of the vat; the true strength is 43.0"},
 			{"Warming", "5.8", "°C", ""},
 		},
+		Inputs: []InputRow{
+			{"volume of the vat", "356.35 L", "at 20 °C", true},
+			{"strength of the vat", "72.4 %vol", "", false},
+			{"jars", "jar; volume (mL)\n1; 200\n2; 180", "as they were filled", true},
+		},
+		CheckCode: "7K3M-2QPA-9XYZ",
 		Provenance: []Row{
 			{"Worksheet", "proofing-vat-7.ipynb"}, {"Fingerprint", strings.Repeat("9c41", 16)},
 			{"Density", "OIML R 22 (1975), general formula"}, {"Inputs", "vat volume 356.35 L; strength 72.4 % vol; target 43 % vol"},
@@ -83,9 +89,9 @@ func TestSample(t *testing.T) {
 		}
 	}
 	root := parsePage(t, page)
-	inOrder(t, string(page), "<h1>Proofing of vat 7</h1>", "14 October 2031", "proofing-vat-7.ipynb", "What comes out", "252.41",
+	inOrder(t, string(page), "<h1>Proofing of vat 7</h1>", "14 October 2031", "proofing-vat-7.ipynb", "What comes out", "252.41", "What went in", "volume of the vat", "356.35 L", "changed", "strength of the vat", "1; 200",
 		"The heart of the autumn run", `class="caution"`, "The first step", "<details", "water 252.41 kg", "Monday", "<svg", "This step stopped",
-		"Where this comes from", "OIML R 22")
+		"Where this comes from", "OIML R 22", "Check code", "7K3M-2QPA-9XYZ", "no signature")
 	if n := strings.Count(string(page), ">Proofing of vat 7<"); n != 2 { // in the head and as the heading
 		t.Errorf("the title stands %d times between tags; want 2", n)
 	}

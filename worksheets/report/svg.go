@@ -6,12 +6,14 @@ import (
 	"fmt"
 	"io"
 	"regexp"
+	"slices"
 	"strings"
 )
 
 // safeChart is an SVG drawing of which only known shapes are left.
 type safeChart struct {
-	markup    string
+	markup    string   // for a page: as wide as its place
+	alone     string   // for a file of its own: with width and height
 	label     string   // the drawing's own title and description, for those who cannot see it
 	lettering []string // text elements that were left out
 }
@@ -70,18 +72,26 @@ func safeSVG(source, prefix string) (safeChart, error) {
 	markUsers(root, users)
 	var b strings.Builder
 	writeSVG(&b, root, users, true)
-	return safeChart{markup: b.String(), label: label(root, p.label), lettering: p.lettering}, nil
+	markup := b.String()
+	b.Reset()
+	setSize(root)
+	writeSVG(&b, root, users, true)
+	return safeChart{markup: markup, alone: b.String(), label: label(root, p.label), lettering: p.lettering}, nil
 }
 
 // label puts a drawing's title and description together; named is what its aria-label says, in case there is no title.
 func label(root *svgNode, named string) string {
 	var title, desc string
 	for _, c := range root.children {
-		switch words := strings.Join(strings.Fields(allText(c)), " "); {
+		words := strings.Join(strings.Fields(allText(c)), " ")
+		switch {
 		case c.name == "title" && title == "":
 			title = words
 		case c.name == "desc" && desc == "":
 			desc = words
+			if first, rest, ok := strings.Cut(strings.TrimSpace(allText(c)), "\n"); ok && strings.TrimSpace(first) == title {
+				desc = strings.Join(strings.Fields(rest), " ") // a first line of its own
+			}
 		}
 	}
 	if title == "" {
@@ -261,6 +271,22 @@ func fitViewBox(root *svgNode) {
 	}
 	if h := at("height"); h >= 0 && at("viewBox") >= 0 {
 		root.attrs = append(root.attrs[:h], root.attrs[h+1:]...)
+	}
+}
+
+// setSize gives the drawing the size of its viewBox, for programs that show nothing of a drawing without one.
+func setSize(root *svgNode) {
+	for _, a := range root.attrs {
+		if a[0] != "viewBox" {
+			continue
+		}
+		box := strings.FieldsFunc(a[1], func(r rune) bool { return r == ' ' || r == ',' })
+		if len(box) != 4 {
+			return
+		}
+		root.attrs = slices.DeleteFunc(root.attrs, func(a [2]string) bool { return a[0] == "width" || a[0] == "height" })
+		root.attrs = append(root.attrs, [2]string{"width", box[2]}, [2]string{"height", box[3]})
+		return
 	}
 }
 

@@ -2,6 +2,7 @@ package runner
 
 import (
 	"encoding/json"
+	"slices"
 
 	"swanneck/kernel/display"
 	"swanneck/kernel/engine"
@@ -37,12 +38,9 @@ func (r *recorder) Stream(name, text string) {
 
 func (r *recorder) Display(b display.Bundle) {
 	if v, ok := b[display.Result]; ok {
-		// The bundle came through JSON: bring the result back into its own type.
-		if text, err := json.Marshal(v); err == nil {
-			var d display.ResultData
-			if json.Unmarshal(text, &d) == nil && d.Name != "" {
-				r.results = append(r.results, d)
-			}
+		if d, ok := declared(v); ok {
+			r.results = append(r.results, d)
+			b[display.Result] = d // its version is written as 1, not as 1.0
 		}
 	}
 	if id, ok := b[engine.DisplayID].(string); ok {
@@ -62,9 +60,21 @@ func (r *recorder) Update(id string, b display.Bundle) {
 	}
 }
 
-// Clear implements engine.Clearer. Results stay declared: they are not output.
-func (r *recorder) Clear(bool) { r.cell.Outputs, r.places = nil, nil }
+// Clear implements engine.Clearer. Declared results stay: they are more than output.
+func (r *recorder) Clear(bool) {
+	r.cell.Outputs = slices.DeleteFunc(r.cell.Outputs, func(o notebook.Output) bool { return o.Data[display.Result] == nil })
+	r.places = nil
+}
 
 func (r *recorder) Value(b display.Bundle) {
 	r.cell.Outputs = append(r.cell.Outputs, notebook.ResultOutput(r.count, b))
+}
+
+// declared brings a result that came through JSON back into its own type.
+func declared(v any) (d display.ResultData, ok bool) {
+	text, err := json.Marshal(v)
+	if err == nil {
+		err = json.Unmarshal(text, &d)
+	}
+	return d, err == nil && d.Name != ""
 }

@@ -5,12 +5,14 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"time"
 	"unicode"
 
 	"swanneck/kernel/display"
 	"swanneck/kernel/engine"
+	"swanneck/worksheets/inputs"
 	"swanneck/worksheets/notebook"
 )
 
@@ -18,7 +20,12 @@ import (
 type Options struct {
 	Engine   engine.Options
 	Versions []Version             // of the program and its sources, for the provenance
+	Inputs   *inputs.Set           // what the worksheet asks for and was given; nil: it was not looked at
 	Progress func(done, total int) // called before the first cell and after each one; may be nil
+
+	ResultsFiles  bool // Write leaves the results as JSON and CSV too
+	Markdown      bool // Write leaves the report as Markdown too
+	KeepInputsOut bool // Write leaves reports that do not tell the inputs, and no notebook
 }
 
 // Version is a row of provenance.
@@ -28,6 +35,8 @@ type Version struct{ What, Version string }
 type Outcome struct {
 	Notebook *notebook.Notebook // executed
 	Results  []display.ResultData
+	Cells    []int        // where each result was declared, from 1, code cells only
+	Inputs   []inputs.Row // what the worksheet asked for and got
 	Failure  *CellFailure // nil if every cell succeeded
 }
 
@@ -88,6 +97,17 @@ func plainRune(r rune) rune {
 // ErrInput marks errors of what was handed in: a file that is not there, not a notebook, not in Go.
 var ErrInput = errors.New("input")
 
+// Sources returns the code cells of a worksheet, in order.
+func Sources(n *notebook.Notebook) []string {
+	var out []string
+	for _, c := range n.Cells {
+		if c.Type == notebook.Code {
+			out = append(out, c.Source)
+		}
+	}
+	return out
+}
+
 // Load reads a worksheet and refuses what cannot be run. Its errors wrap ErrInput.
 func Load(path string) (*notebook.Notebook, error) {
 	n, err := notebook.ReadFile(path)
@@ -114,6 +134,9 @@ func Run(ctx context.Context, sheet *notebook.Notebook, o Options) (*Outcome, er
 	}
 	n.EnsureIDs()
 	n.ClearOutputs()
+	if o.Inputs != nil {
+		o.Engine.Inputs = o.Inputs.Values()
+	}
 	e, err := engine.Start(o.Engine)
 	if err != nil {
 		return nil, err
@@ -131,6 +154,9 @@ func Run(ctx context.Context, sheet *notebook.Notebook, o Options) (*Outcome, er
 	}
 	progress(0, total)
 	out := &Outcome{Notebook: n}
+	if o.Inputs != nil {
+		out.Inputs = o.Inputs.Rows()
+	}
 	seen := map[string]int{}
 	count := 0
 	for _, c := range n.Cells {
@@ -155,19 +181,13 @@ func Run(ctx context.Context, sheet *notebook.Notebook, o Options) (*Outcome, er
 		if err != nil {
 			return nil, err
 		}
-		for _, r := range rec.results {
-			if first, twice := seen[r.Name]; twice {
-				f := &engine.Failure{Kind: engine.Stopped, Items: []engine.Place{{Msg: fmt.Sprintf(
-					"the result %q was declared in cell %d already; a result's name stands once in a worksheet", r.Name, first)}}}
-				c.Outputs = append(c.Outputs, notebook.ErrorOutput(string(f.Kind), f.Items[0].Msg, f.Lines()))
-				out.Failure = &CellFailure{Cell: count, Failure: f}
-				break
-			}
-			seen[r.Name] = count
+		if f := declaredTwice(seen, count, rec.results); f != nil {
+			c.Outputs = append(c.Outputs, notebook.ErrorOutput(string(f.Kind), f.Items[0].Msg, f.Lines()))
+			out.Failure = &CellFailure{Cell: count, Failure: f}
+			break // the results of a cell that did not succeed do not count
 		}
-		out.Results = append(out.Results, rec.results...)
-		if out.Failure != nil {
-			break
+		for _, r := range rec.results {
+			out.Results, out.Cells = append(out.Results, r), append(out.Cells, count)
 		}
 		progress(count, total)
 	}
@@ -183,16 +203,18 @@ func clone(n *notebook.Notebook) (*notebook.Notebook, error) {
 	return notebook.Read(b)
 }
 
-// stamp writes the provenance into the notebook's own metadata.
+// stamp writes the provenance into the notebook's own metadata: worksheets/FORMATS.md says what stands there.
 func stamp(n *notebook.Notebook, o Options, read []engine.FileRead) {
 	versions := map[string]any{}
 	for _, v := range o.Versions {
 		versions[v.What] = v.Version
 	}
 	run := map[string]any{
-		"clock":    o.Engine.CellClock().Format(time.RFC3339),
-		"seed":     o.Engine.Seed,
-		"versions": versions,
+		"clock":        o.Engine.CellClock().Format(time.RFC3339),
+		"seed":         o.Engine.Seed,
+		"versions":     versions,
+		"architecture": runtime.GOARCH,
+		"sources":      sourcesForNotebook(n),
 	}
 	if len(read) > 0 {
 		files := map[string]any{}
@@ -200,6 +222,13 @@ func stamp(n *notebook.Notebook, o Options, read []engine.FileRead) {
 			files[f.Name] = fmt.Sprintf("sha256:%x", f.SHA256)
 		}
 		run["files"] = files
+	}
+	if o.Inputs != nil && len(o.Inputs.Values()) > 0 {
+		given := map[string]any{}
+		for name, text := range o.Inputs.Values() {
+			given[name] = text
+		}
+		run["inputs"] = given
 	}
 	n.SetOwn("run", run)
 }

@@ -3,10 +3,13 @@ package runner
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"time"
 
+	"swanneck/worksheets/entry"
 	"swanneck/worksheets/notebook"
 	"swanneck/worksheets/report"
 	"swanneck/worksheets/wholefile"
@@ -59,19 +62,50 @@ func Prepare(dir string, sheets []string) error {
 	return nil
 }
 
-// Write leaves the executed notebook and the report in a folder that Prepare has looked at. date is printed in the
-// report; a zero date is left out.
+// Write leaves the executed notebook and the report in a folder that Prepare has looked at, and what more the options say.
+// All are written, or none. With inputs kept out there is no notebook and ipynb is empty. date is printed in the report; a
+// zero date is left out.
 func Write(out *Outcome, dir, sheet string, date time.Time, o Options) (ipynb, html string, err error) {
 	ipynb, html = Names(dir, sheet)
-	page, err := report.HTML(document(out, sheet, date, o))
+	doc := document(out, sheet, date, o)
+	page, err := report.HTML(doc)
 	if err != nil {
 		return "", "", err
 	}
-	if err := notebook.WriteFile(ipynb, out.Notebook); err != nil {
+	files := []wholefile.File{{Path: html, Data: page}}
+	if o.KeepInputsOut {
+		ipynb = ""
+	} else {
+		executed, err := out.Notebook.Bytes()
+		if err != nil {
+			return "", "", err
+		}
+		files = append(files, wholefile.File{Path: ipynb, Data: executed})
+	}
+	if o.ResultsFiles && o.KeepInputsOut {
+		return "", "", errors.New("runner.Write: results files tell the inputs, which are to be kept out; want one or the other")
+	}
+	if o.ResultsFiles {
+		more, err := resultsFiles(out, dir, sheet)
+		if err != nil {
+			return "", "", err
+		}
+		files = append(files, more...)
+	}
+	if o.Markdown {
+		more, err := markdownFiles(doc, dir, sheet)
+		if err != nil {
+			return "", "", err
+		}
+		files = append(files, more...)
+	}
+	if err := wholefile.WriteAll(files...); err != nil {
 		return "", "", err
 	}
-	if err := wholefile.Write(html, page); err != nil {
-		return "", "", err
+	if o.Markdown {
+		if err := removeOldPictures(dir, sheet, files); err != nil {
+			return "", "", err
+		}
 	}
 	return ipynb, html, nil
 }
@@ -83,12 +117,22 @@ func same(a, b string) bool {
 }
 
 func document(out *Outcome, sheet string, date time.Time, o Options) report.Document {
-	doc := report.Document{Notebook: out.Notebook, Date: date, FileName: filepath.Base(sheet)}
+	doc := report.Document{Notebook: out.Notebook, Date: date, FileName: filepath.Base(sheet), InputsKeptOut: o.KeepInputsOut, CheckCode: CheckCode(out)}
 	if f := out.Failure; f != nil {
-		doc.Notice = fmt.Sprintf("This run stopped in cell %d of the worksheet. The cells after it were not run, and their results are missing. %s", f.Cell, f.Failure.Items[0].Msg)
+		doc.Notice = fmt.Sprintf("This run stopped in cell %d of the worksheet. The cells after it were not run, and their results are missing.", f.Cell)
+		if !o.KeepInputsOut {
+			doc.Notice += " " + f.Failure.Items[0].Msg
+		}
 	}
 	for _, r := range out.Results {
 		doc.Results = append(doc.Results, Row(r))
+	}
+	for i, in := range out.Inputs {
+		row := report.InputRow{Name: in.Name, Value: in.Value, Help: in.Help, Changed: in.Changed}
+		if o.Inputs != nil && i < len(o.Inputs.Asked) && o.Inputs.Asked[i].Kind == entry.Table && in.Hash == "" && !in.Changed {
+			row.Value = o.Inputs.Asked[i].Usual // its lines, which the row has as one
+		}
+		doc.Inputs = append(doc.Inputs, row)
 	}
 	for _, v := range o.Versions {
 		doc.Provenance = append(doc.Provenance, report.Row{Label: v.What, Value: v.Version})
@@ -96,5 +140,24 @@ func document(out *Outcome, sheet string, date time.Time, o Options) report.Docu
 	doc.Provenance = append(doc.Provenance,
 		report.Row{Label: "Clock in cells", Value: o.Engine.CellClock().Format("2006-01-02 15:04 MST")},
 		report.Row{Label: "Seed", Value: fmt.Sprint(o.Engine.Seed)})
+	if !o.KeepInputsOut { // a hash tells whether a guess is right
+		doc.Provenance = append(doc.Provenance, filesRead(out)...)
+	}
 	return doc
+}
+
+// filesRead lists the tables that were read, with their hashes.
+func filesRead(out *Outcome) []report.Row {
+	var rows []report.Row
+	for _, in := range out.Inputs {
+		if in.Hash != "" {
+			rows = append(rows, report.Row{Label: "Table given: " + in.Value, Value: in.Hash})
+		}
+	}
+	if p, err := readProvenance(out.Notebook); err == nil { // an outcome of Run has one
+		for _, name := range slices.Sorted(maps.Keys(p.Files)) {
+			rows = append(rows, report.Row{Label: "Table read: " + name, Value: p.Files[name]})
+		}
+	}
+	return rows
 }

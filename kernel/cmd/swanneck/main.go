@@ -22,8 +22,16 @@ const (
 
 type commands struct {
 	Run       runCommand       `cmd:"" help:"Run a worksheet and leave the executed notebook and a report."`
+	Sweep     sweepCommand     `cmd:"" help:"Run a worksheet with many inputs and make one table of what comes out."`
+	Gather    gatherCommand    `cmd:"" help:"Join the parts of a sweep into its table."`
+	Check     checkCommand     `cmd:"" help:"Run an executed worksheet again and say what differs."`
+	List      listCommand      `cmd:"" help:"List the worksheets that come with the program."`
+	New       newCommand       `cmd:"" help:"Put one of these worksheets into this folder, to be filled in."`
+	Inputs    inputsCommand    `cmd:"" help:"List the inputs of a worksheet, as a file to fill in."`
 	Eval      evalCommand      `cmd:"" help:"Run code as one cell and print what it shows."`
 	Export    exportCommand    `cmd:"" help:"Write a worksheet as a Go program that prints the same results."`
+	Drills    drillsCommand    `cmd:"" help:"Write a set of proofing problems for a class: a paper and its key."`
+	Tables    tablesCommand    `cmd:"" help:"Write correction tables to print and hang on the wall."`
 	Install   installCommand   `cmd:"" help:"Register the kernel with notebook front ends."`
 	Uninstall uninstallCommand `cmd:"" help:"Take the kernel out of the notebook front ends again."`
 	Kernel    kernelCommand    `cmd:"" help:"Serve a notebook front end; front ends start this themselves."`
@@ -55,7 +63,7 @@ func command(args []string) int {
 		return exitUsage
 	}
 	if len(args) == 0 {
-		fmt.Fprintln(os.Stderr, "swanneck: say what to do: run, eval, export, install, version, licences; swanneck --help says more")
+		fmt.Fprintln(os.Stderr, "swanneck: say what to do: list, new, run, check, eval, install; swanneck --help says more")
 		return exitUsage
 	}
 	ctx, err := parser.Parse(args)
