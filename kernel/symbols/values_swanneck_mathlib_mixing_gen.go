@@ -10,17 +10,18 @@ import (
 func init() {
 	tables["swanneck/mathlib/mixing"] = func() map[string]reflect.Value {
 		return map[string]reflect.Value{
-			"Blend":             reflect.ValueOf(mixing.Blend),
-			"HeatCapacityKJKgK": reflect.ValueOf(mixing.HeatCapacityKJKgK),
-			"HeatOfMixingKJ":    reflect.ValueOf(mixing.HeatOfMixingKJ),
-			"Make":              reflect.ValueOf(mixing.Make),
-			"Option":            reflect.ValueOf((*mixing.Option)(nil)),
-			"Reduce":            reflect.ValueOf(mixing.Reduce),
-			"Reduction":         reflect.ValueOf((*mixing.Reduction)(nil)),
-			"ResultAt":          reflect.ValueOf(mixing.ResultAt),
-			"SpiritAt":          reflect.ValueOf(mixing.SpiritAt),
-			"StrengthError":     reflect.ValueOf((*mixing.StrengthError)(nil)),
-			"WaterAt":           reflect.ValueOf(mixing.WaterAt),
+			"Blend":              reflect.ValueOf(mixing.Blend),
+			"ExcessEnthalpyJMol": reflect.ValueOf(mixing.ExcessEnthalpyJMol),
+			"HeatCapacityKJKgK":  reflect.ValueOf(mixing.HeatCapacityKJKgK),
+			"HeatOfMixingKJ":     reflect.ValueOf(mixing.HeatOfMixingKJ),
+			"Make":               reflect.ValueOf(mixing.Make),
+			"Option":             reflect.ValueOf((*mixing.Option)(nil)),
+			"Reduce":             reflect.ValueOf(mixing.Reduce),
+			"Reduction":          reflect.ValueOf((*mixing.Reduction)(nil)),
+			"ResultAt":           reflect.ValueOf(mixing.ResultAt),
+			"SpiritAt":           reflect.ValueOf(mixing.SpiritAt),
+			"StrengthError":      reflect.ValueOf((*mixing.StrengthError)(nil)),
+			"WaterAt":            reflect.ValueOf(mixing.WaterAt),
 		}
 	}
 }

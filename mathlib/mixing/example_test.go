@@ -102,6 +102,13 @@ func ExampleHeatOfMixingKJ() {
 	// Output: 37 kJ
 }
 
+func ExampleExcessEnthalpyJMol() {
+	warm, _ := quantity.Celsius(50)
+	h, _ := mixing.ExcessEnthalpyJMol(0.15, warm)
+	fmt.Printf("%.0f J/mol\n", h)
+	// Output: -440 J/mol
+}
+
 func ExampleHeatCapacityKJKgK() {
 	s, _ := alcoholometry.ABV(40)
 	c, _ := mixing.HeatCapacityKJKgK(s, quantity.Temperature{})

@@ -7,7 +7,7 @@ import (
 	"swanneck/mathlib/quantity"
 )
 
-// larkinK is the temperature at which the heat of mixing is taken, K: the lowest of Larkin's measurements.
+// larkinK is the temperature at which the heat of mixing is taken, K: the lowest of Larkin's measurements (larkinC in °C).
 const (
 	larkinK = 298.15
 	larkinC = 25.0
@@ -25,12 +25,34 @@ var larkin = [5][3]float64{
 	{-279986, 1505.57, -2.03127},
 }
 
-// excessEnthalpyJMol returns the enthalpy of mixing at 25 °C, J per mole of mixture with the mole fraction x of ethanol:
-// x(1-x)(a0 + a1 x^0.5 + a2 x^1.5 + a3 x^2.5 + a4 x^4.5).
-func excessEnthalpyJMol(x float64) float64 {
+// ExcessEnthalpyJMol returns the enthalpy of mixing at t, J per mole of mixture with the mole fraction x of ethanol, from
+// 0 to 1: below 0 where mixing gives off heat. From 25 to 110 °C it is Larkin's formula; below 25 °C, down to -20 °C, it
+// goes on straight with the slope it has at 25 °C, which is no longer measured. It fails with a *quantity.RangeError: the
+// formula runs away above 110 °C.
+//
+// Source: J. A. Larkin, J. Chem. Thermodyn. 7 (1975) 137–148, doi 10.1016/0021-9614(75)90261-X, 298 to 383 K:
+// x(1-x)(a0 + a1 x^0.5 + a2 x^1.5 + a3 x^2.5 + a4 x^4.5), coefficients from memory (see larkin). Published measurements
+// differ from it by up to 8 %.
+func ExcessEnthalpyJMol(x float64, t quantity.Temperature) (float64, error) {
+	const fn = "mixing.ExcessEnthalpyJMol"
+	if err := quantity.CheckRange(fn, "mole fraction", x, 0, 1, "", ""); err != nil {
+		return 0, err
+	}
+	if err := quantity.CheckRange(fn, "temperature", t.C(), -20, 110, "°C", "Larkin (1975)"); err != nil {
+		return 0, err
+	}
+	return excessEnthalpyJMol(x, t.K()), nil
+}
+
+// excessEnthalpyJMol returns the enthalpy of mixing, J/mol, of the mole fraction x at tempK.
+func excessEnthalpyJMol(x, tempK float64) float64 {
+	below := 0.0
+	if tempK < larkinK {
+		below, tempK = tempK-larkinK, larkinK
+	}
 	var a [5]float64
 	for i, c := range larkin {
-		a[i] = c[0] + larkinK*(c[1]+larkinK*c[2])
+		a[i] = c[0] + tempK*(c[1]+tempK*c[2]) + below*(c[1]+2*tempK*c[2])
 	}
 	root := math.Sqrt(x)
 	return x * (1 - x) * (a[0] + root*(a[1]+x*(a[2]+x*(a[3]+x*x*a[4]))))
@@ -57,7 +79,7 @@ func HeatOfMixingKJ(kg float64, s alcoholometry.Strength) (float64, error) {
 func heatGivenOffKJKg(s alcoholometry.Strength) float64 {
 	x := s.MoleFraction()
 	gMol := x*alcoholometry.MolarMassEthanolG + (1-x)*alcoholometry.MolarMassWaterG
-	return -excessEnthalpyJMol(x) / gMol
+	return -excessEnthalpyJMol(x, larkinK) / gMol
 }
 
 // warming returns by how much the heat of mixing warms the tank, and the temperature after mixing, without loss of

@@ -64,6 +64,33 @@ func TestHeatOfMixing(t *testing.T) {
 	}
 }
 
+// The exported formula agrees with the heat of mixing at 25 °C, is that of the test's own transcription below, goes on
+// without a step and with the same slope below 25 °C, and refuses where Larkin did not measure.
+func TestExcessEnthalpy(t *testing.T) {
+	for _, x := range []float64{0, 0.02, 0.1, 0.3, 0.5, 0.9, 1} {
+		s := the(alcoholometry.MoleFraction(x))
+		gMol := x*46.069 + (1-x)*18.015
+		at := func(tC float64) float64 { return the(mixing.ExcessEnthalpyJMol(x, celsius(tC))) }
+		if want := -gMol * the(mixing.HeatOfMixingKJ(1, s)); math.Abs(at(25)-want) > 1e-9 {
+			t.Errorf("x = %g at 25 °C: %.9g J/mol; HeatOfMixingKJ gives %.9g", x, at(25), want)
+		}
+		for _, tC := range []float64{25, 60, 110} {
+			if want := -gMol * larkinKJKg(s, tC+273.15); math.Abs(at(tC)-want) > 1e-6 {
+				t.Errorf("x = %g at %g °C: %.6f J/mol; Larkin's formula %.6f", x, tC, at(tC), want)
+			}
+		}
+		slope := (at(25.001) - at(25)) / 0.001
+		if got := at(5); math.Abs(got-(at(25)-20*slope)) > 0.02 {
+			t.Errorf("x = %g at 5 °C: %.3f J/mol; the straight line from 25 °C gives %.3f", x, got, at(25)-20*slope)
+		}
+	}
+	for _, c := range []struct{ x, tC float64 }{{-0.1, 50}, {1.1, 50}, {math.NaN(), 50}, {0.5, 111}, {0.5, -21}} {
+		if h, err := mixing.ExcessEnthalpyJMol(c.x, celsius(c.tC)); err == nil {
+			t.Errorf("x = %g at %g °C: %g J/mol; want an error", c.x, c.tC, h)
+		}
+	}
+}
+
 // A classroom measurement found in public: 50 mL at 95 % vol and 50 mL of water, both at 22 °C, came to 28.5 °C in open
 // glass. Glass and air take heat, so the estimate, which lets none out, must lie above it, but by less than half.
 func TestWarmingAboveAMeasurementWithLosses(t *testing.T) {

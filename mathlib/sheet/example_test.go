@@ -271,6 +271,101 @@ func ExampleKgToGrams() {
 	// Output: 1500 g
 }
 
+func ExampleAltitude() {
+	fmt.Println(Altitude(1200))
+	// Output: 87.72 kPa
+}
+
+func ExampleBoil() {
+	fmt.Println(Boil(ABV(10), Altitude(800)))
+	// Output: 10.00 % vol boils at 89.8 °C (92.08 kPa), vapour 55.88 % vol
+}
+
+func ExampleBoilAt() {
+	fmt.Println(BoilAt(ABV(10), Celsius(50)).P)
+	// Output: 16.12 kPa
+}
+
+func ExampleCondense() {
+	fmt.Println(Condense(ABV(60), Atm(1)))
+	// Output: 12.04 % vol boils at 91.3 °C (101.33 kPa), vapour 60.00 % vol
+}
+
+func ExampleCondenseAt() {
+	fmt.Println(CondenseAt(ABV(60), Celsius(60)).P)
+	// Output: 27.38 kPa
+}
+
+func ExampleAzeotrope() {
+	fmt.Println(Azeotrope(Atm(1)))
+	// Output: 97.37 % vol boils at 78.1 °C (101.33 kPa), vapour 97.37 % vol
+}
+
+func ExampleBoilPart() {
+	fmt.Println(BoilPart(ABV(40), Atm(1), 0.2))
+	// Output: 40.00 % vol parts into 20.00 % of its moles as vapour of 73.88 % vol and liquid of 25.86 % vol at 86.5 °C (101.33 kPa)
+}
+
+func ExampleHoldAt() {
+	fmt.Println(HoldAt(ABV(40), Celsius(70), Atm(1)))
+	// Output: 40.00 % vol stays liquid at 70.0 °C (101.33 kPa)
+}
+
+func ExampleBoilingLine() {
+	for _, b := range BoilingLine(Atm(1), 3) {
+		fmt.Println(b)
+	}
+	// Output:
+	// 0.00 % vol boils at 100.0 °C (101.33 kPa), vapour 0.00 % vol
+	// 78.62 % vol boils at 79.8 °C (101.33 kPa), vapour 87.93 % vol
+	// 100.00 % vol boils at 78.3 °C (101.33 kPa), vapour 100.00 % vol
+}
+
+func ExampleBoilingLineAt() {
+	for _, b := range BoilingLineAt(Celsius(60), 3) {
+		fmt.Println(b.Liquid, b.P)
+	}
+	// Output:
+	// 0.00 % vol 19.95 kPa
+	// 78.62 % vol 44.03 kPa
+	// 100.00 % vol 46.93 kPa
+}
+
+func ExampleUseModel() {
+	fmt.Println(Boil(ABV(10), Atm(1), UseModel("UNIFAC Dortmund")))
+	// Output: 10.00 % vol boils at 92.4 °C (101.33 kPa), vapour 55.58 % vol
+}
+
+func ExampleWithoutAnchor() {
+	fmt.Printf("%.1f\n", RelativeVolatility("ethyl acetate", ABV(10), Atm(1), WithoutAnchor()))
+	// Output: 9.8
+}
+
+func ExampleFindCompound() {
+	fmt.Println(FindCompound("3-methyl-1-butanol"))
+	// Output: isoamyl alcohol, C5H12O, 88.150 g/mol
+}
+
+func ExampleCompoundNames() {
+	fmt.Println(len(CompoundNames()), "compounds")
+	// Output: 46 compounds
+}
+
+func ExampleRelativeVolatility() {
+	for _, pct := range []float64{10, 40, 70} {
+		fmt.Printf("%.2f\n", RelativeVolatility("isoamyl alcohol", ABV(pct), Atm(1)))
+	}
+	// Output:
+	// 2.26
+	// 0.93
+	// 0.36
+}
+
+func ExampleVolatility() {
+	fmt.Println(Volatility("linalool", ABV(40), Atm(1)))
+	// Output: linalool over boiling 40.00 % vol (101.33 kPa): 0.32 times as volatile as ethanol, K = 1.01 (vapour pressure estimated: here from normal boiling point + P(25 °C) = 24 Pa (memory: literature 21-27 Pa), C = 18 - 0.19 Tb (Thomson))
+}
+
 func ExampleStop() {
 	defer func() { fmt.Println(recover()) }() // the engine does this for each cell
 	Reduce(Spirit{VolumeL: 10, Strength: ABV(72.4)}, ABV(80))

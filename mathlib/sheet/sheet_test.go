@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"swanneck/mathlib/compound"
+	"swanneck/mathlib/equilibrium"
 	"swanneck/mathlib/mixing"
 	. "swanneck/mathlib/sheet"
 )
@@ -79,13 +81,26 @@ func TestAMistakeStopsTheCellWithOneLine(t *testing.T) {
 		"KgToOunces":                  func() { KgToOunces(nan) },
 		"Grams":                       func() { Grams(nan) },
 		"KgToGrams":                   func() { KgToGrams(nan) },
+		"Altitude":                    func() { Altitude(-2000) },
+		"Boil":                        func() { Boil(ABV(40), KPa(1)) },
+		"BoilAt":                      func() { BoilAt(ABV(40), Celsius(200)) },
+		"Condense":                    func() { Condense(unset, KPa(100)) },
+		"CondenseAt":                  func() { CondenseAt(ABV(40), Celsius(0)) },
+		"Azeotrope":                   func() { Azeotrope(KPa(5)) },
+		"BoilPart":                    func() { BoilPart(ABV(40), KPa(100), 2) },
+		"HoldAt":                      func() { HoldAt(ABV(40), Celsius(88), KPa(1)) },
+		"BoilingLine":                 func() { BoilingLine(KPa(100), 1) },
+		"BoilingLineAt":               func() { BoilingLineAt(Celsius(60), 11, UseModel("Margules")) },
+		"FindCompound":                func() { FindCompound("metanol") },
+		"RelativeVolatility":          func() { RelativeVolatility("metanol", ABV(40), KPa(100)) },
+		"Volatility":                  func() { Volatility("camphor", ABV(40), KPa(5)) },
 	} {
 		line := stopped(t, f)
 		if !strings.HasPrefix(line, name+": ") || strings.ContainsAny(line, "\n") {
 			t.Errorf("%s stops with %q; want one line that begins with its name", name, line)
 		}
 		rest := strings.TrimPrefix(line, name+": ")
-		for _, pkg := range []string{"quantity.", "alcoholometry.", "mixing."} {
+		for _, pkg := range []string{"quantity.", "alcoholometry.", "mixing.", "compound.", "equilibrium."} {
 			if strings.Contains(rest, pkg) {
 				t.Errorf("%s stops with %q, which names a package", name, line)
 			}
@@ -102,6 +117,8 @@ func TestTheLine(t *testing.T) {
 		{func() { Reduce(Spirit{VolumeL: 10}, ABV(40)) }, "Reduce: the strength of the spirit is not set; give one, such as ABV(43), or Water for no alcohol"},
 		{func() { Blend(Spirit{VolumeL: 1, Strength: Water}, Spirit{VolumeL: 2}) }, "Blend: the strength of spirit 2 is not set; give one, such as ABV(43), or Water for no alcohol"},
 		{func() { ABV(430) }, "ABV: strength is 430 % vol; it must be from 0 to 100 % vol"},
+		{func() { RelativeVolatility("izoamyl alcohol", ABV(40), KPa(100)) }, `RelativeVolatility: no compound "izoamyl alcohol" is known; the nearest names are isoamyl alcohol, isobutanol, 1-butanol`},
+		{func() { Boil(Strength{}, KPa(100)) }, "Boil: the strength of the liquid is not set; give one, such as ABV(43), or Water for no alcohol"},
 		{func() { DensityKgM3(ABV(40), Celsius(60)) }, "DensityKgM3: temperature is 60 °C; it must be from -20 to 40 °C (OIML R 22 (1975))"},
 	} {
 		if got := stopped(t, c.f); got != c.want {
@@ -131,10 +148,18 @@ func TestMethodsStopCellsToo(t *testing.T) {
 			f()
 		}()
 	}
-	var _ interface {
+	type stops interface {
 		error
 		StopsCell()
-	} = &mixing.StrengthError{}
+	}
+	for _, e := range []stops{
+		&mixing.StrengthError{From: ABV(40), To: ABV(50)}, &compound.UnknownError{}, &equilibrium.UnknownModelError{}, &equilibrium.NoAzeotropeError{},
+		&equilibrium.ConvergenceError{}, &equilibrium.SplitError{}, &equilibrium.NoTraceError{},
+	} {
+		if e.Error() == "" || strings.Contains(e.Error(), "\n") {
+			t.Errorf("%T prints %q; want one line", e, e.Error())
+		}
+	}
 }
 
 // The sheet hands through; the numbers are checked in the packages behind. Here: each function reaches the one it names.
@@ -186,6 +211,20 @@ func TestTheSheetHandsThrough(t *testing.T) {
 		"KgToOunces":             {KgToOunces(0.45359237), 16},
 		"Grams":                  {Grams(250), 0.25},
 		"KgToGrams":              {KgToGrams(0.25), 250},
+		"Altitude":               {Altitude(1200).KPa(), AtAltitude(1200).KPa()},
+		"Boil":                   {Condense(Boil(s, KPa(90)).Vapour, KPa(90)).Liquid.ABV(), 40},
+		"Boil, UseModel":         {Boil(Water, KPa(90), UseModel("Wilson")).Temp.C(), Boil(Water, KPa(90)).Temp.C()},
+		"BoilAt":                 {BoilAt(s, Boil(s, KPa(90)).Temp).P.KPa(), 90},
+		"CondenseAt":             {CondenseAt(s, Condense(s, KPa(90)).Temp).P.KPa(), 90},
+		"Azeotrope":              {Azeotrope(KPa(90)).Liquid.ABV(), Azeotrope(KPa(90)).Vapour.ABV()},
+		"BoilPart":               {BoilPart(s, KPa(90), 0).Liquid.ABV(), 40},
+		"HoldAt":                 {HoldAt(s, c20, KPa(90)).VapourShare, 0},
+		"BoilingLine":            {BoilingLine(KPa(90), 3)[1].Liquid.MoleFraction(), 0.5},
+		"BoilingLineAt":          {BoilingLineAt(Celsius(60), 5)[4].Liquid.ABV(), 100},
+		"FindCompound":           {FindCompound("ethyl alcohol").MolarMassG, 46.069},
+		"CompoundNames":          {FindCompound(CompoundNames()[0]).MolarMassG, 74.123},
+		"RelativeVolatility":     {RelativeVolatility("methanol", s, KPa(90)), Volatility("methanol", s, KPa(90)).ToEthanol},
+		"WithoutAnchor":          {RelativeVolatility("acetaldehyde", s, KPa(90), WithoutAnchor()), RelativeVolatility("acetaldehyde", s, KPa(90))},
 	} {
 		if math.Abs(c.got-c.want) > 1e-9*math.Max(1, math.Abs(c.want)) {
 			t.Errorf("%s: %.12g; want %.12g", name, c.got, c.want)

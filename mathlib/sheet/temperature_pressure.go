@@ -63,3 +63,9 @@ func AtAltitude(altitudeM float64) Pressure {
 	v, err := quantity.AtAltitude(altitudeM)
 	return must("AtAltitude", v, err)
 }
+
+// Altitude returns the usual air pressure at a height of m metres above the sea, from -1000 to 11000 m, as AtAltitude does.
+func Altitude(m float64) Pressure {
+	v, err := quantity.AtAltitude(m)
+	return must("Altitude", v, err)
+}

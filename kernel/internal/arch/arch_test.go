@@ -88,13 +88,21 @@ func standard(p string) bool {
 
 // below lists, for each package of mathlib, the packages of mathlib it may import, beside quantity.
 var below = map[string][]string{
-	"quantity":      {},
-	"alcoholometry": {},
-	"mixing":        {"alcoholometry"},
-	"compound":      {"alcoholometry"},
-	"equilibrium":   {"alcoholometry", "compound"},
-	"still":         {"alcoholometry", "compound", "equilibrium", "mixing"},
-	"sheet":         {"*"},
+	"quantity":          {},
+	"alcoholometry":     {},
+	"mixing":            {"alcoholometry"},
+	"internal/datafile": {},
+	"compound":          {"alcoholometry", "internal/datafile"},
+	"equilibrium":       {"alcoholometry", "compound", "internal/datafile"},
+	"still":             {"alcoholometry", "compound", "equilibrium", "mixing"},
+	"internal/chance":   {},
+	"uncertainty":       {"alcoholometry", "internal/chance"},
+	"sensory":           {"alcoholometry", "internal/chance"},
+	"louche":            {"alcoholometry", "compound", "internal/datafile"},
+	"aroma":             {"alcoholometry", "compound", "equilibrium", "louche", "internal/datafile"},
+	"colour":            {"alcoholometry", "internal/datafile"},
+	"limits":            {"alcoholometry", "internal/datafile"},
+	"sheet":             {"*"},
 }
 
 func TestImports(t *testing.T) {
@@ -185,6 +193,10 @@ func TestForbidden(t *testing.T) {
 		{"mathlib/mixing/x_test.go", "os", false},
 		{"mathlib/mixing/x.go", "github.com/google/uuid", true},
 		{"mathlib/mixing/x.go", "gonum.org/v1/gonum/mat", false},
+		{"mathlib/compound/x.go", "swanneck/mathlib/equilibrium", true},
+		{"mathlib/equilibrium/x.go", "swanneck/mathlib/compound", false},
+		{"mathlib/equilibrium/x.go", "swanneck/mathlib/internal/datafile", false},
+		{"mathlib/internal/datafile/x.go", "swanneck/mathlib/compound", true},
 		{"mathlib/sheet/x.go", "swanneck/mathlib/mixing", false},
 		{"mathlib/sheet/x.go", "swanneck/kernel/cell", true},
 		{"plots/x.go", "swanneck/mathlib/quantity", true},

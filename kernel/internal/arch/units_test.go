@@ -9,8 +9,8 @@ import (
 
 // An exported float64 ends in its unit, or its comment names the unit or says "dimensionless".
 var (
-	unitSuffix = regexp.MustCompile(`(L|ML|HL|Kg|G|Lb|Oz|C|F|K|KJ|KPa|MmHg|Bar|KgM3|GL|MgL|S|Min|H|ABV|ABW|Proof|Pct|Gal|Gallons|Litres|DPI)$`)
-	unitWord   = regexp.MustCompile(`dimensionless|% vol|per cent|proof|kg/m³|°C|°F|kelvin|kPa|mmHg|atmosphere|\bbar\b|litre|gallon|millilitre|hectolitre|\bkg\b|kilogram|gram|pound|ounce|kJ|\bL\b|mL|hL|dpi|dots per inch|axis|unit`)
+	unitSuffix = regexp.MustCompile(`(L|ML|HL|Kg|G|Lb|Oz|C|F|K|KJ|JMol|JMolK|KPa|MmHg|Bar|KgM3|GL|MgL|S|Min|H|ABV|ABW|Proof|Pct|Gal|Gallons|Litres|DPI)$`)
+	unitWord   = regexp.MustCompile(`dimensionless|% vol|per cent|proof|kg/m³|°C|°F|kelvin|kPa|mmHg|atmosphere|\bbar\b|litre|gallon|millilitre|hectolitre|\bkg\b|kilogram|gram|pound|ounce|kJ|J/mol|\bL\b|mL|hL|dpi|dots per inch|axis|unit`)
 )
 
 func TestFloatsNameTheirUnit(t *testing.T) {

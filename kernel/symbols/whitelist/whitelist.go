@@ -35,6 +35,8 @@ var Packages = []string{
 	"strconv",
 	"strings",
 	"swanneck/mathlib/alcoholometry",
+	"swanneck/mathlib/compound",
+	"swanneck/mathlib/equilibrium",
 	"swanneck/mathlib/mixing",
 	"swanneck/mathlib/quantity",
 	"swanneck/mathlib/sheet",
