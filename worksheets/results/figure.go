@@ -5,6 +5,7 @@ import (
 	"html"
 	"math"
 	"strconv"
+	"strings"
 
 	"swanneck/kernel/display"
 )
@@ -56,10 +57,18 @@ func WithPlusMinus(r display.ResultData) string {
 	return r.Figure
 }
 
+// Unit is a result's unit as it is printed: nothing for a bare number.
+func Unit(r display.ResultData) string {
+	if r.Unit == "1" {
+		return ""
+	}
+	return r.Unit
+}
+
 // Bundle is what a cell shows of a result.
 func Bundle(r display.ResultData) display.Bundle {
-	plain := r.Name + ": " + WithPlusMinus(r) + " " + r.Unit
-	row := fmt.Sprintf(`<tr><th align="left">%s</th><td>%s</td><td align="left">%s</td></tr>`, html.EscapeString(r.Name), html.EscapeString(WithPlusMinus(r)), html.EscapeString(r.Unit))
+	plain := strings.TrimRight(r.Name+": "+WithPlusMinus(r)+" "+Unit(r), " ")
+	row := fmt.Sprintf(`<tr><th align="left">%s</th><td>%s</td><td align="left">%s</td></tr>`, html.EscapeString(r.Name), html.EscapeString(WithPlusMinus(r)), html.EscapeString(Unit(r)))
 	if r.Note != "" {
 		plain += " (" + r.Note + ")"
 		row += fmt.Sprintf(`<tr><td colspan="3" align="left">%s</td></tr>`, html.EscapeString(r.Note))

@@ -9,6 +9,7 @@ import (
 	"swanneck/kernel/display"
 	"swanneck/worksheets/cellapi"
 	"swanneck/worksheets/report"
+	"swanneck/worksheets/results"
 )
 
 // Row returns a result as it is printed.
@@ -17,19 +18,19 @@ func Row(r display.ResultData) report.ResultRow {
 	if r.PlusMinus > 0 {
 		figure += " ± " + cellapi.Figure(r.PlusMinus, r.PlusMinus, 0)
 	}
-	return report.ResultRow{Name: r.Name, Figure: figure, Unit: r.Unit, Note: r.Note}
+	return report.ResultRow{Name: r.Name, Figure: figure, Unit: results.Unit(r), Note: r.Note}
 }
 
 // WriteTable prints results as a table for a terminal: names, figures to the right, their ±, units, notes.
-func WriteTable(w io.Writer, results []display.ResultData) error {
-	lines := make([][5]string, len(results))
+func WriteTable(w io.Writer, rows []display.ResultData) error {
+	lines := make([][5]string, len(rows))
 	var width [5]int
-	for i, r := range results {
+	for i, r := range rows {
 		plusMinus := ""
 		if r.PlusMinus > 0 {
 			plusMinus = "± " + cellapi.Figure(r.PlusMinus, r.PlusMinus, 0)
 		}
-		lines[i] = [5]string{r.Name, r.Figure, plusMinus, r.Unit, r.Note}
+		lines[i] = [5]string{r.Name, r.Figure, plusMinus, results.Unit(r), r.Note}
 		for k, c := range lines[i] {
 			width[k] = max(width[k], utf8.RuneCountInString(c))
 		}
