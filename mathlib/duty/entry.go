@@ -111,6 +111,3 @@ func (e Entry) check(fn string) error {
 
 // in reports whether the entry brings spirit into the lot.
 func (k Kind) in() bool { return k == Made || k == Received }
-
-// out reports whether it takes spirit out.
-func (k Kind) out() bool { return k == Sent || k == Sample || k == Destroyed }

@@ -67,8 +67,6 @@ func must[T any](v T, err error) T {
 }
 
 func abv(pct float64) alcoholometry.Strength { return must(alcoholometry.ABV(pct)) }
-func abw(pct float64) alcoholometry.Strength { return must(alcoholometry.ABW(pct)) }
-func proof(p float64) alcoholometry.Strength { return must(alcoholometry.USProof(p)) }
 func celsius(c float64) quantity.Temperature { return must(quantity.Celsius(c)) }
 func inF(f float64) quantity.Temperature     { return must(quantity.Fahrenheit(f)) }
 func kgOf1000L(strengthABV float64) float64 {
