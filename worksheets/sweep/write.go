@@ -43,6 +43,11 @@ func (t *Table) write(to Files, c ChartChoice) (Written, error) {
 			w.Chart = ""
 		}
 	}
+	for _, f := range files { // the journal is this process's alone, and so are these
+		if err := wholefile.Clear(f.Path); err != nil {
+			return w, err
+		}
+	}
 	if err := wholefile.WriteAll(files...); err != nil {
 		return w, err
 	}

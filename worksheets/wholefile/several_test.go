@@ -27,3 +27,19 @@ func TestWriteAll(t *testing.T) {
 		t.Errorf("%v, %v; want the two files", left, err)
 	}
 }
+
+func TestClear(t *testing.T) {
+	dir := t.TempDir()
+	for _, name := range []string{"a[1].csv", ".a[1].csv.17-0.part", ".a[1].csv.18-3.part", ".a1.csv.17-0.part", ".b.csv.17-0.part"} {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte("x"), 0o600); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if err := Clear(filepath.Join(dir, "a[1].csv")); err != nil {
+		t.Fatal(err)
+	}
+	left, err := os.ReadDir(dir)
+	if err != nil || len(left) != 3 {
+		t.Errorf("%v, %v; want the file itself and what belongs to others", left, err)
+	}
+}
