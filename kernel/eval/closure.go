@@ -88,7 +88,8 @@ func (m *Machine) funcWord(cl *closure, rt reflect.Type) unsafe.Pointer {
 // native runs the closure for compiled code.
 func (cl *closure) native(args []reflect.Value) []reflect.Value {
 	c := cl.code
-	g := c.m.borrow()
+	g, whole := c.m.borrow(), false
+	defer c.m.giveBack(g, &whole)
 	nf := c.enter(g)
 	nf.env = cl.env
 	for i, p := range c.params {
@@ -106,7 +107,7 @@ func (cl *closure) native(args []reflect.Value) []reflect.Value {
 		out = append(out, v)
 	}
 	nf.release()
-	c.m.giveBack(g)
+	whole = true
 	return out
 }
 
@@ -170,18 +171,20 @@ func quick[F any](mk func(cl *closure) F) {
 func init() {
 	quick(func(cl *closure) func() {
 		return func() {
-			g := cl.code.m.borrow()
+			g, whole := cl.code.m.borrow(), false
+			defer cl.code.m.giveBack(g, &whole)
 			nf := cl.code.enter(g)
 			nf.env = cl.env
 			cl.code.run(nf)
 			nf.release()
-			cl.code.m.giveBack(g)
+			whole = true
 		}
 	})
 	quick(func(cl *closure) func(i, j int) bool {
 		return func(i, j int) bool {
 			c := cl.code
-			g := c.m.borrow()
+			g, whole := c.m.borrow(), false
+			defer c.m.giveBack(g, &whole)
 			nf := c.enter(g)
 			nf.env = cl.env
 			*(*int)(nf.at(c.params[0].off)) = i
@@ -189,7 +192,7 @@ func init() {
 			c.run(nf)
 			r := *(*bool)(nf.at(c.results[0].off))
 			nf.release()
-			c.m.giveBack(g)
+			whole = true
 			return r
 		}
 	})
@@ -201,14 +204,15 @@ func init() {
 func oneIn[P, R float64 | int | bool](cl *closure) func(P) R {
 	return func(x P) R {
 		c := cl.code
-		g := c.m.borrow()
+		g, whole := c.m.borrow(), false
+		defer c.m.giveBack(g, &whole)
 		nf := c.enter(g)
 		nf.env = cl.env
 		*(*P)(nf.at(c.params[0].off)) = x
 		c.run(nf)
 		r := *(*R)(nf.at(c.results[0].off))
 		nf.release()
-		c.m.giveBack(g)
+		whole = true
 		return r
 	}
 }

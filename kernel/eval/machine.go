@@ -131,10 +131,13 @@ func (m *Machine) borrow() *routine {
 	return m.pool.Get().(*routine)
 }
 
-func (m *Machine) giveBack(g *routine) {
+// giveBack takes a routine back when its call has ended: for the next call, unless a panic cut this one short.
+func (m *Machine) giveBack(g *routine, whole *bool) {
 	m.callbacks.Add(-1)
-	g.depth = 0
-	m.pool.Put(g)
+	if *whole {
+		g.depth = 0
+		m.pool.Put(g)
+	}
 }
 
 // globalVar returns the memory of a session variable.

@@ -261,7 +261,8 @@ func (b Box) CallMethod(name string, args ...any) []any {
 		panic(plainError("method " + name + " is missing in " + b.T.Name()))
 	}
 	m := b.T.m
-	g := m.borrow()
+	g, whole := m.borrow(), false
+	defer m.giveBack(g, &whole)
 	nf := c.enter(g)
 	c.setRecv(nf, (*eface)(unsafe.Pointer(&b.V)).data)
 	for i, p := range c.params {
@@ -277,7 +278,7 @@ func (b Box) CallMethod(name string, args ...any) []any {
 		out[i] = r.ti.nativeAny(nf.at(r.off))
 	}
 	nf.release()
-	m.giveBack(g)
+	whole = true
 	return out
 }
 

@@ -318,3 +318,10 @@ func TestSetMethod(t *testing.T) {
 	c.ok("fmt.Print(name(T{}), T{}.Name())\n")
 	c.printed("newnew")
 }
+
+// A function of a cell that panics under compiled code, and is recovered, does not stay counted as running.
+func TestPanicsUnderCompiledCode(t *testing.T) {
+	c := newCells(t)
+	c.ok("n := 0\nfor range 30000 {\n\tfunc() {\n\t\tdefer func() { recover() }()\n\t\tsort.Slice([]int{2, 1}, func(a, b int) bool { n++; panic(\"x\") })\n\t}()\n}\nfmt.Print(n)\n")
+	c.printed("30000")
+}
