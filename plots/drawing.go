@@ -29,14 +29,24 @@ func (c *Chart) SVG() string {
 // Panics with *Error if the chart has no series or dpi is out of range.
 func (c *Chart) PNG(dpi float64) []byte {
 	c.mustHaveSeries("Chart.PNG")
+	checkDPI("Chart.PNG", dpi)
+	l := c.layOut()
+	return picture(l.width, l.height, dpi, func(canvas vg.Canvas) { c.draw(l, canvas) })
+}
+
+// checkDPI panics with *Error for a resolution that no picture has.
+func checkDPI(call string, dpi float64) {
 	if !(dpi >= 30 && dpi <= 600) {
-		panic(&Error{Func: "Chart.PNG", Index: -1, Problem: fmt.Sprintf("the resolution is %v dots per inch", dpi),
+		panic(&Error{Func: call, Index: -1, Problem: fmt.Sprintf("the resolution is %v dots per inch", dpi),
 			Want: "give one from 30 to 600"})
 	}
-	l := c.layOut()
-	canvas := outlined{vgimg.NewWith(vgimg.UseWH(vg.Length(l.width), vg.Length(l.height)),
+}
+
+// picture draws on a raster canvas and returns it as PNG.
+func picture(width, height, dpi float64, draw func(vg.Canvas)) []byte {
+	canvas := outlined{vgimg.NewWith(vgimg.UseWH(vg.Length(width), vg.Length(height)),
 		vgimg.UseDPI(int(math.Round(dpi))), vgimg.UseBackgroundColor(paper))}
-	c.draw(l, canvas)
+	draw(canvas)
 	var out bytes.Buffer
 	if err := png.Encode(&out, canvas.Image()); err != nil {
 		panic("plots: a picture in memory cannot be written: " + err.Error())

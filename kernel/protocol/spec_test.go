@@ -7,6 +7,7 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -246,10 +247,10 @@ func TestFeaturesThatAreNot(t *testing.T) {
 // What a comm sends while a message is dealt with belongs to that message; a comm that the kernel closes is no longer
 // listed; a second opening and messages of no comm change nothing.
 func TestCommsBelong(t *testing.T) {
-	var own *Comm
+	var own atomic.Pointer[Comm]
 	c := connect(t, serve(t, func(o *Options) {
 		o.Targets = map[string]Target{"twice": func(c *Comm, data json.RawMessage) error {
-			own = c
+			own.Store(c)
 			c.Send(map[string]any{"open": true})
 			c.Receive = func(data json.RawMessage, buffers [][]byte) {
 				c.Send(map[string]any{"n": 1}, []byte{1, 2}, []byte("b"))
@@ -282,8 +283,8 @@ func TestCommsBelong(t *testing.T) {
 	if got := say(t, send("comm_open", map[string]any{"target_name": "twice", "data": map[string]any{}})); got != "comm_msg" {
 		t.Errorf("open: %s", got)
 	}
-	first := own
-	if got := say(t, send("comm_open", map[string]any{"target_name": "twice", "data": map[string]any{}})); got != "" || own != first || open() != 1 {
+	first := own.Load()
+	if got := say(t, send("comm_open", map[string]any{"target_name": "twice", "data": map[string]any{}})); got != "" || own.Load() != first || open() != 1 {
 		t.Errorf("a second opening: %s, %d open", got, open())
 	}
 	if out := send("comm_msg", map[string]any{"data": map[string]any{}}); say(t, out) != "comm_msg" || len(out[0].Buffers) != 2 || string(out[0].Buffers[1]) != "b" {

@@ -10,10 +10,15 @@ import (
 func init() {
 	tables["swanneck/plots"] = func() map[string]reflect.Value {
 		return map[string]reflect.Value{
-			"Axis":  reflect.ValueOf((*plots.Axis)(nil)),
-			"Chart": reflect.ValueOf((*plots.Chart)(nil)),
-			"Error": reflect.ValueOf((*plots.Error)(nil)),
-			"New":   reflect.ValueOf(plots.New),
+			"Axis":        reflect.ValueOf((*plots.Axis)(nil)),
+			"Chart":       reflect.ValueOf((*plots.Chart)(nil)),
+			"Corners":     reflect.ValueOf((*plots.Corners)(nil)),
+			"Error":       reflect.ValueOf((*plots.Error)(nil)),
+			"New":         reflect.ValueOf(plots.New),
+			"NewSwatches": reflect.ValueOf(plots.NewSwatches),
+			"NewTriangle": reflect.ValueOf(plots.NewTriangle),
+			"Swatches":    reflect.ValueOf((*plots.Swatches)(nil)),
+			"Triangle":    reflect.ValueOf((*plots.Triangle)(nil)),
 		}
 	}
 }

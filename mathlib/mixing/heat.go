@@ -82,23 +82,45 @@ func heatGivenOffKJKg(s alcoholometry.Strength) float64 {
 	return -excessEnthalpyJMol(x, larkinK) / gMol
 }
 
-// warming returns by how much the heat of mixing warms the tank, and the temperature after mixing, without loss of
-// heat. All heat on the way from the starting temperatures to 25 °C and from 25 °C to the end is carried by heat
-// capacities, and the mixing is done at 25 °C, so that Larkin's formula is not stretched below its range. (The
-// shortcut of dividing the heat at 25 °C by the heat capacity of the mixture forgets that more heat comes off at 20 °C,
-// and gives 5 to 10 % less from there.)
+// warming returns by how much the heat of mixing warms the tank, and the temperature after mixing, without loss of heat.
 func warming(r Reduction) (warmingC float64, mixedAt quantity.Temperature, err error) {
-	inKJ := r.SpiritKg*sensibleKJKg(r.Spirit.Strength, r.Spirit.Temp.C()) + r.WaterKg*sensibleKJKg(alcoholometry.Water, r.WaterTemp.C())
-	if r.WaterKg == 0 {
-		return 0, r.Spirit.Temp, nil
+	return warmingOf([]part{{r.SpiritKg, r.Spirit.Strength, r.Spirit.Temp}, {r.WaterKg, alcoholometry.Water, r.WaterTemp}}, r.Result.Strength)
+}
+
+// part is what goes into a tank.
+type part struct {
+	kg       float64
+	strength alcoholometry.Strength
+	temp     quantity.Temperature
+}
+
+// warmingOf returns by how much the heat of mixing warms a tank into which the parts go, and the temperature after
+// mixing, without loss of heat. All heat on the way from the starting temperatures to 25 °C and from 25 °C to the end is
+// carried by heat capacities, and the mixing is done at 25 °C, so that Larkin's formula is not stretched below its range.
+// (The shortcut of dividing the heat at 25 °C by the heat capacity of the mixture forgets that more heat comes off at
+// 20 °C, and gives 5 to 10 % less from there.)
+func warmingOf(parts []part, result alcoholometry.Strength) (warmingC float64, mixedAt quantity.Temperature, err error) {
+	var inKJ, totalKg, bound float64
+	first, several := parts[0], false
+	for i, p := range parts {
+		inKJ += p.kg * sensibleKJKg(p.strength, p.temp.C())
+		totalKg += p.kg
+		bound += p.kg * heatGivenOffKJKg(p.strength)
+		several = several || i > 0 && p.kg > 0
+	}
+	if !several {
+		return 0, first.temp, nil
 	}
 	plainC := settle(inKJ, func(tC float64) float64 {
-		return r.SpiritKg*capacityKJKgK(r.Spirit.Strength.ABW()/100, tC) + r.WaterKg*capacityKJKgK(0, tC)
+		sum := 0.0
+		for _, p := range parts {
+			sum += p.kg * capacityKJKgK(p.strength.ABW()/100, tC)
+		}
+		return sum
 	})
-	totalKg := r.SpiritKg + r.WaterKg
-	freedKJ := totalKg*heatGivenOffKJKg(r.Result.Strength) - r.SpiritKg*heatGivenOffKJKg(r.Spirit.Strength)
+	freedKJ := totalKg*heatGivenOffKJKg(result) - bound
 	mixedC := settle(inKJ+freedKJ, func(tC float64) float64 {
-		return totalKg * capacityKJKgK(r.Result.Strength.ABW()/100, tC)
+		return totalKg * capacityKJKgK(result.ABW()/100, tC)
 	})
 	mixedAt, err = quantity.Celsius(mixedC)
 	return mixedC - plainC, mixedAt, err

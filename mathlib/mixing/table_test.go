@@ -16,10 +16,16 @@ type row struct {
 	fields map[string]string
 }
 
-// table reads a file of testdata; a file without rows fails the test.
+// table reads a file of the density's testdata; a file without rows fails the test.
 func table(t testing.TB, file string) []row {
 	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "testdata", "alcoholometry", file))
+	return tableIn(t, "alcoholometry", file)
+}
+
+// tableIn reads a file of testdata; a file without rows fails the test.
+func tableIn(t testing.TB, folder, file string) []row {
+	t.Helper()
+	f, err := os.Open(filepath.Join("..", "..", "testdata", folder, file))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -68,6 +74,15 @@ func the[T any](v T, err error) T {
 		panic(err)
 	}
 	return v
+}
+
+// optional returns a field that is a number, or 0 for an empty one.
+func (r row) optional(name string) float64 {
+	r.t.Helper()
+	if r.text(name) == "" {
+		return 0
+	}
+	return r.number(name)
 }
 
 func abv(pct float64) alcoholometry.Strength { return the(alcoholometry.ABV(pct)) }

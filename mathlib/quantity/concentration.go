@@ -26,15 +26,15 @@ type Concentration struct {
 	per   Per
 }
 
-// MgL returns the concentration of x milligrams in a litre of the spirit at 20 °C, from 0 to 2 million. It fails with a
-// *RangeError.
+// MgL returns the concentration of x milligrams in a litre of the spirit at 20 °C. It fails with a *RangeError below 0 and
+// for a value that is no finite number.
 func MgL(x float64) (Concentration, error) {
-	return concentration("quantity.MgL", x, 2e6, "mg/L", 1, PerLitre)
+	return concentration("quantity.MgL", x, math.Inf(1), "mg/L", 1, PerLitre)
 }
 
-// GL returns the concentration of x grams in a litre of the spirit at 20 °C, from 0 to 2000. It fails with a *RangeError.
+// GL returns the concentration of x grams in a litre of the spirit at 20 °C, up to 1e9. It fails with a *RangeError.
 func GL(x float64) (Concentration, error) {
-	return concentration("quantity.GL", x, 2000, "g/L", 1000, PerLitre)
+	return concentration("quantity.GL", x, 1e9, "g/L", 1000, PerLitre)
 }
 
 // MgKg returns the concentration of x milligrams in a kilogram of the spirit, from 0 to a million. It fails with a

@@ -1,0 +1,4 @@
+package sensory
+
+// The quantile of the studentized range, for tests against its printed tables.
+var RangeQuantile = rangeQuantile
