@@ -164,7 +164,7 @@ func TestInfusion(t *testing.T) {
 	if math.Abs(fit.Infusion.UptakePerH-0.2) > 1e-6 || math.Abs(fit.Infusion.AllMgL-10) > 1e-5 || fit.HighOpen || fit.LastPartPct < 99 {
 		t.Errorf("%v; made with 0.2 per hour and 10 mg/L", fit)
 	}
-	// Golden of the extraction notes: first order, 0.19999 per hour, 0.1829 to 0.2187, 9.999 in all.
+	// Golden, reckoned apart by another program: first order, 0.19999 per hour, 0.1829 to 0.2187, 9.999 in all.
 	fit = the(colour.FitUptake(hours, []float64{1.75, 3.42, 5.39, 8.11, 8.98, 9.95}, 0))
 	if math.Abs(fit.Infusion.UptakePerH-0.19999) > 2e-4 || math.Abs(fit.LowPerH-0.1829) > 2e-4 || math.Abs(fit.HighPerH-0.2187) > 2e-4 || math.Abs(fit.Infusion.AllMgL-9.999) > 2e-3 || math.Abs(fit.ScatterMgL-0.126) > 1e-3 {
 		t.Errorf("%v, %g to %g, scatter %g; golden 0.19999 (0.1829 to 0.2187), 9.999, 0.126", fit, fit.LowPerH, fit.HighPerH, fit.ScatterMgL)

@@ -1,7 +1,10 @@
 package still
 
 import (
+	"slices"
+
 	"swanneck/mathlib/alcoholometry"
+	"swanneck/mathlib/botanical"
 	"swanneck/mathlib/quantity"
 )
 
@@ -20,6 +23,7 @@ type Batch struct {
 	P                  quantity.Pressure      // at the head, from 2 to 140 kPa
 	PotDropKPa         float64                // by how much the pressure in the pot is higher, kPa
 	Congeners          []Congener
+	Botanicals         botanical.Recipe // plants in the pot: what they hold back and bring along is reckoned in
 	Thumper            Thumper
 	Steam              LiveSteam
 	Heat               Heating
@@ -32,6 +36,24 @@ type Batch struct {
 	Steps       int          // of the reckoning, from 20 to 100000; 1000 if 0
 	Model       string       // of ethanol and water, as equilibrium.UseModel names them; NRTL if empty
 	Equilibrium *Equilibrium // of one's own, in place of the model's; temperatures, heats and traces stay the model's
+}
+
+// withHerbs puts the recipe of a batch into its pot: the charge is then what the plants leave of it, with the oil's
+// compounds as congeners, each at the most that the plants may hold.
+func (b Batch) withHerbs(function string) (Batch, botanical.Charge, error) {
+	if len(b.Botanicals.Items) == 0 {
+		return b, botanical.Charge{}, nil
+	}
+	c, err := botanical.NewCharge(b.Botanicals, b.Pot)
+	if err != nil {
+		return b, c, as(function, err)
+	}
+	b.Pot = c.Pot
+	b.Congeners = slices.Clone(b.Congeners)
+	for _, t := range c.Traces() {
+		b.Congeners = append(b.Congeners, Congener{Name: t.Compound, MassG: t.MassG})
+	}
+	return b, c, nil
 }
 
 // Phase is a part of a run with a reflux of its own.

@@ -28,6 +28,10 @@ func Distil(b Batch) (Run, error) {
 // distil is Distil under another function's name. A lenient run that does not come to its end before the pot is dry or water
 // ends there.
 func distil(function string, b Batch, lenient bool) (Run, error) {
+	b, herbs, err := b.withHerbs(function)
+	if err != nil {
+		return Run{}, err
+	}
 	m, err := prepare(function, b)
 	if err != nil {
 		return Run{}, err
@@ -43,7 +47,12 @@ func distil(function string, b Batch, lenient bool) (Run, error) {
 	if err != nil {
 		return Run{}, err
 	}
-	return w.finish(r, done)
+	out, err := w.finish(r, done)
+	out.Herbs = herbs
+	if err == nil && len(herbs.Items) > 0 {
+		out.notes = append(out.notes, "plants: all of their oil counts as free in the pot; out of whole seed it comes later than this (an upper bound)")
+	}
+	return out, err
 }
 
 // needsTraces reports whether the end of the run, or of a phase, depends on a trace.

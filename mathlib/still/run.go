@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"swanneck/mathlib/alcoholometry"
+	"swanneck/mathlib/botanical"
 	"swanneck/mathlib/quantity"
 )
 
@@ -18,6 +19,7 @@ type Run struct {
 	Heat       HeatBalance
 	Steps      []Step
 	P          quantity.Pressure // at the head
+	Herbs      botanical.Charge  // the recipe in the charge; without items if there was none
 	Ended      string            // why the run ended
 	Model      string            // of ethanol and water
 

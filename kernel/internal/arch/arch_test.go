@@ -94,7 +94,7 @@ var below = map[string][]string{
 	"internal/datafile": {},
 	"compound":          {"alcoholometry", "internal/datafile"},
 	"equilibrium":       {"alcoholometry", "compound", "internal/datafile"},
-	"still":             {"alcoholometry", "compound", "equilibrium", "mixing", "internal/datafile"},
+	"still":             {"alcoholometry", "botanical", "compound", "equilibrium", "mixing", "internal/datafile"},
 	"internal/chance":   {},
 	"uncertainty":       {"alcoholometry", "internal/chance"},
 	"sensory":           {"alcoholometry", "internal/chance"},
