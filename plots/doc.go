@@ -1,5 +1,6 @@
 // Package plots draws the charts of the trade: lines, measured points, marked points, cuts and reference
-// lines over two axes with units. A chart comes out as SVG, as PNG and as text.
+// lines over two axes with units; triangular diagrams of three components; and rows of colours with words to
+// each. Each comes out as SVG, as PNG and as text.
 //
 //	chart := plots.New("What the alcoholometer shows as the tank cools",
 //		plots.Axis{Label: "tank temperature", Unit: "°C"}, plots.Axis{Label: "reading", Unit: "% vol"})

@@ -92,4 +92,3 @@ func (k *checker) label() ([]Line, error) {
 	}
 	return []Line{l}, nil
 }
-

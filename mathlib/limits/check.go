@@ -239,4 +239,3 @@ func (k *checker) analysis(name string) string {
 	}
 	return ""
 }
-
