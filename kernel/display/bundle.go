@@ -7,6 +7,7 @@ import (
 	"os"
 	"strings"
 	"sync"
+	"text/tabwriter"
 )
 
 // Of returns the bundle of a value. plain is its text, as fmt.Print would write it.
@@ -32,8 +33,21 @@ func Of(v any, plain string) (b Bundle, err error) {
 		b[HTML] = t.HTML()
 	case interface{ Rows() [][]string }:
 		b[HTML] = Table(t.Rows())
+	case [][]string:
+		b[HTML], b[Plain] = Table(t), columns(t)
 	}
 	return b, nil
+}
+
+// columns writes rows as text, each column as wide as its widest field.
+func columns(rows [][]string) string {
+	var b strings.Builder
+	w := tabwriter.NewWriter(&b, 0, 0, 2, ' ', 0)
+	for _, r := range rows {
+		fmt.Fprintln(w, strings.Join(r, "\t"))
+	}
+	w.Flush()
+	return strings.TrimSuffix(b.String(), "\n")
 }
 
 // Table returns rows of label, figure and unit as an HTML table.

@@ -34,3 +34,16 @@ func TestOf(t *testing.T) {
 		t.Errorf("a chart that cannot be drawn: %v, %v", b, err)
 	}
 }
+
+func TestRowsOfTextAreATable(t *testing.T) {
+	b, err := Of([][]string{{"plant", "g/L"}, {"juniper & rue", "30"}}, "[[plant g/L] [juniper & rue 30]]")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := "plant          g/L\njuniper & rue  30"; b[Plain] != want {
+		t.Errorf("plain: %q; want %q", b[Plain], want)
+	}
+	if html, _ := b[HTML].(string); !strings.HasPrefix(html, "<table>") || !strings.Contains(html, "juniper &amp; rue</th><td>30</td>") {
+		t.Errorf("HTML: %s", html)
+	}
+}

@@ -8,6 +8,8 @@
 //	Rows() [][]string     rows of label, figure, unit: a table
 //	HTML() string         a fragment of HTML
 //	String() string       one line
+//
+// Rows of text, a [][]string, are a table as they stand.
 package display
 
 // MIME types of a bundle.
