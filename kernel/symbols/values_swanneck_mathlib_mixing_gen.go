@@ -23,6 +23,7 @@ func init() {
 			"BlendOrder":               reflect.ValueOf((*mixing.BlendOrder)(nil)),
 			"BlendPart":                reflect.ValueOf((*mixing.BlendPart)(nil)),
 			"BlendPlan":                reflect.ValueOf((*mixing.BlendPlan)(nil)),
+			"Blockage":                 reflect.ValueOf((*mixing.Blockage)(nil)),
 			"Cheapest":                 reflect.ValueOf(mixing.Cheapest),
 			"Closest":                  reflect.ValueOf(mixing.Closest),
 			"Cylinder":                 reflect.ValueOf((*mixing.Cylinder)(nil)),
@@ -74,6 +75,7 @@ func init() {
 			"USSolids":                 reflect.ValueOf((*mixing.USSolids)(nil)),
 			"WaterAt":                  reflect.ValueOf(mixing.WaterAt),
 			"WaterStep":                reflect.ValueOf((*mixing.WaterStep)(nil)),
+			"WhatBlocks":               reflect.ValueOf(mixing.WhatBlocks),
 		}
 	}
 }

@@ -369,3 +369,36 @@ func TestLargeBlend(t *testing.T) {
 		t.Errorf("200 lots under 30 limits took %v", took)
 	}
 }
+
+// Any aim, a range or one strength, a volume or as much as there is: what is found keeps the limits and adds up.
+func TestBlendsOfEveryKindAddUp(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 5))
+	found := 0
+	for k := range 400 {
+		o := drawBlend(r, 3+r.IntN(40))
+		o.Aim = []mixing.BlendAim{mixing.Cheapest, mixing.Evenly, mixing.Closest}[k%3]
+		if o.Aim == mixing.Closest {
+			o.Profile = []mixing.BlendMarker{{Name: "esters", Wanted: the(quantity.MgKg(60 + 80*r.Float64()))}, {Name: "methanol", Wanted: the(quantity.GHLPure(5 + 30*r.Float64())), Weight: 3}}
+		}
+		if r.IntN(2) == 0 {
+			o.SharesOf = mixing.SharesOfPureAlcohol
+		}
+		if r.IntN(3) == 0 {
+			o.StrengthTo = abv(o.Strength.ABV() + 4*r.Float64())
+		}
+		if r.IntN(4) == 0 {
+			o.AsMuch, o.VolumeL = true, 0
+		}
+		p, err := mixing.BlendLots(o)
+		var none *mixing.BlendError
+		if err == nil {
+			checkBlend(t, p)
+			found++
+		} else if !errors.As(err, &none) {
+			t.Fatalf("order %d: %v", k, err)
+		}
+	}
+	if found < 300 {
+		t.Fatalf("only %d blends", found)
+	}
+}

@@ -32,7 +32,9 @@ type BlendError struct {
 const shownBlocks = 4
 
 // Error names the limits and what they would have to be, in one line; Rows gives all of them.
-func (e *BlendError) Error() string {
+func (e *BlendError) Error() string { return e.Func + ": " + e.text() }
+
+func (e *BlendError) text() string {
 	var parts []string
 	for _, b := range e.Blocks {
 		parts = append(parts, b.String())
@@ -49,7 +51,7 @@ func (e *BlendError) Error() string {
 	case len(e.Blocks) == 1:
 		how = "this would do: "
 	}
-	return fmt.Sprintf("%s: no blend of these lots keeps all limits; %s%s%s", e.Func, how, strings.Join(parts, "; "), more)
+	return fmt.Sprintf("no blend of these lots keeps all limits; %s%s%s", how, strings.Join(parts, "; "), more)
 }
 
 // StopsCell marks the error as one that a worksheet prints as its one line, without a stack of calls.
@@ -125,6 +127,9 @@ func (m *blendModel) explain(function string, none *simplex.Infeasible, w float6
 		}
 		if l.kind == limitAmount && needed < 1e-9*l.value {
 			continue // nothing at all is no blend
+		}
+		if l.kind == limitStrength && !l.high && needed < 1e-9 {
+			continue // nor is water
 		}
 		e.Blocks = append(e.Blocks, l.block(needed))
 	}
@@ -245,25 +250,24 @@ func (m *blendModel) together(function string, w float64) ([]BlendBlock, error) 
 				continue // less of a blend that cannot be made is none either
 			}
 			// A variable of its own moves the limit: 1 is all of it.
-			row, bound := l.row, 0
+			row := l.row
 			if row < 0 { // what there is of a lot: make a row of it
-				one := make([]float64, len(p.Low))
+				one := make([]float64, l.lot+1)
 				one[l.lot] = 1
 				p.Rows, p.RowLow, p.RowHigh = append(p.Rows, one), append(p.RowLow, math.Inf(-1)), append(p.RowHigh, p.High[l.lot])
 				p.High[l.lot] = math.Inf(1)
 				row = len(p.Rows) - 1
 			}
-			p.Low, p.High = append(p.Low, 0), append(p.High, math.Inf(1))
-			bound = len(p.Low) - 1
-			for i := range p.Rows {
-				p.Rows[i] = append(p.Rows[i][:len(p.Rows[i]):len(p.Rows[i])], 0)
-			}
 			size := m.size(l, w)
 			if l.high {
 				size = -size
 			}
-			p.Rows[row][bound] = size
-			cost = append(cost, 1)
+			p.Low, p.High, cost = append(p.Low, 0), append(p.High, math.Inf(1)), append(cost, 1)
+			p.Rows[row] = padded(p.Rows[row], len(p.Low))
+			p.Rows[row][len(p.Low)-1] = size
+		}
+		for i := range p.Rows {
+			p.Rows[i] = padded(p.Rows[i], len(p.Low))
 		}
 		s, err := simplex.New(p)
 		if err != nil {

@@ -181,9 +181,6 @@ func (m *blendModel) aims(function string, p *simplex.Problem, w float64) ([][]f
 	}
 	variable := func(low float64) int {
 		p.Low, p.High = append(p.Low, low), append(p.High, math.Inf(1))
-		for i := range p.Rows {
-			p.Rows[i] = append(p.Rows[i][:len(p.Rows[i]):len(p.Rows[i])], 0)
-		}
 		return len(p.Low) - 1
 	}
 	var deviation []float64
@@ -228,11 +225,22 @@ func (m *blendModel) aims(function string, p *simplex.Problem, w float64) ([][]f
 	}
 	costs = append(costs, m.each(func(i int) float64 { return m.lots[i].cost }))
 	for k := range costs {
-		for len(costs[k]) < len(p.Low) {
-			costs[k] = append(costs[k], 0)
-		}
+		costs[k] = padded(costs[k], len(p.Low))
+	}
+	for i := range p.Rows {
+		p.Rows[i] = padded(p.Rows[i], len(p.Low))
 	}
 	return costs, nil
+}
+
+// padded returns a row with noughts behind it, up to n.
+func padded(row []float64, n int) []float64 {
+	if len(row) == n {
+		return row
+	}
+	out := make([]float64, n)
+	copy(out, row)
+	return out
 }
 
 func weight(k BlendMarker) float64 {

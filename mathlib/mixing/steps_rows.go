@@ -3,6 +3,7 @@ package mixing
 import (
 	"fmt"
 
+	"swanneck/mathlib/alcoholometry"
 	"swanneck/mathlib/quantity"
 )
 
@@ -12,6 +13,14 @@ func when(date string, day int) string {
 		return date
 	}
 	return fmt.Sprintf("day %d", day)
+}
+
+// pctVol gives the figure of a strength.
+func pctVol(s alcoholometry.Strength) string {
+	if !s.IsSet() {
+		return "unset"
+	}
+	return fmt.Sprintf("%.2f", s.ABV())
 }
 
 // String gives the step in one line.
@@ -39,8 +48,8 @@ func (p StepPlan) Rows() [][]string {
 		if s.Readable {
 			reading = fmt.Sprintf("%.2f", s.ReadingABV)
 		}
-		rows = append(rows, []string{fmt.Sprint(s.Number), when(s.Date, s.Day), fmt.Sprintf("%.2f", s.From.ABV()), fmt.Sprintf("%.2f", s.To.ABV()),
+		rows = append(rows, []string{fmt.Sprint(s.Number), when(s.Date, s.Day), pctVol(s.From), pctVol(s.To),
 			quantity.Figure(s.ScaleKg), quantity.Figure(s.WaterL), fmt.Sprintf("%.1f", s.MixedAt.C()), quantity.Figure(s.TankL), reading})
 	}
-	return append(rows, []string{"ready", when(p.ReadyDate, p.ReadyDay), "", fmt.Sprintf("%.2f", p.Result.Strength.ABV()), quantity.Figure(p.ScaleKg), quantity.Figure(p.WaterL), "", quantity.Figure(p.Result.VolumeL), ""})
+	return append(rows, []string{"ready", when(p.ReadyDate, p.ReadyDay), "", pctVol(p.Result.Strength), quantity.Figure(p.ScaleKg), quantity.Figure(p.WaterL), "", quantity.Figure(p.Result.VolumeL), ""})
 }

@@ -91,6 +91,8 @@ var below = map[string][]string{
 	"quantity":          {},
 	"alcoholometry":     {},
 	"mixing":            {"alcoholometry", "internal/simplex"},
+	"internal/simplex":  {},
+	"yield":             {"alcoholometry", "mixing"},
 	"internal/datafile": {},
 	"compound":          {"alcoholometry", "internal/datafile"},
 	"equilibrium":       {"alcoholometry", "compound", "internal/datafile"},

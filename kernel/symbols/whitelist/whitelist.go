@@ -50,6 +50,7 @@ var Packages = []string{
 	"swanneck/mathlib/sheet",
 	"swanneck/mathlib/still",
 	"swanneck/mathlib/uncertainty",
+	"swanneck/mathlib/yield",
 	"swanneck/plots",
 	"swanneck/worksheets/cellapi",
 	"sync",

@@ -134,7 +134,7 @@ func (s *Solver) search(c []float64) error {
 		for _, b := range s.basis {
 			any = any || s.broken(b) != 0
 		}
-		if c == nil && !any {
+		if c == nil && !any && s.pivots == 0 {
 			return nil
 		}
 		costs := c
@@ -145,12 +145,24 @@ func (s *Solver) search(c []float64) error {
 		bland := standing > total
 		enter, sign := s.entering(d, bland)
 		if enter < 0 {
+			if s.pivots > 0 { // judge by a tableau without the rounding of the steps
+				if err := s.again(); err != nil {
+					return err
+				}
+				continue
+			}
 			if any {
 				return s.infeasible(d)
 			}
 			return nil
 		}
 		gain, err := s.step(enter, sign, costs == nil, bland)
+		if err != nil && s.pivots > 0 {
+			if err := s.again(); err != nil {
+				return err
+			}
+			continue
+		}
 		if err != nil {
 			return err
 		}
@@ -185,31 +197,43 @@ func (s *Solver) entering(d []float64, bland bool) (enter int, sign float64) {
 	return enter, sign
 }
 
-// step moves the variable enter until a bound stops it, and returns how far.
+// step moves the variable enter until a bound stops it, and returns how far. Of the bounds that stop it at about the same
+// place the one with the largest pivot is taken (P. M. J. Harris, Math. Program. 5 (1973) 1–28), or by Bland's rule the
+// one with the lowest number.
 func (s *Solver) step(enter int, sign float64, mending, bland bool) (float64, error) {
 	total := s.n + s.m
-	far := s.high[enter] - s.low[enter] // to its own other bound
-	leave, to, size := -1, 0.0, 0.0
+	own := s.high[enter] - s.low[enter] // to its own other bound
+	limit, over := own, passing
+	if bland {
+		over = 0
+	}
 	for i, b := range s.basis {
 		rate := -sign * s.t[i*total+enter]
 		if math.Abs(rate) < pivotal {
 			continue
 		}
-		stop, ok := s.stop(b, rate, mending)
-		if !ok {
-			continue
+		if stop, ok := s.stop(b, rate, mending); ok {
+			limit = math.Min(limit, math.Max((stop-s.x[b])/rate, 0)+over/math.Abs(rate))
 		}
-		t := math.Max((stop-s.x[b])/rate, 0)
-		tie := 1e-12 * math.Max(1, far)
-		if math.IsInf(far, 1) {
-			tie = 0
-		}
-		better := t < far-tie
-		if !better && t <= far+tie && leave >= 0 {
-			better = bland && b < s.basis[leave] || !bland && math.Abs(rate) > size
-		}
-		if better {
-			far, leave, to, size = math.Min(t, far), i, stop, math.Abs(rate)
+	}
+	far, leave, to, size := own, -1, 0.0, 0.0
+	if !math.IsInf(limit, 1) {
+		for i, b := range s.basis {
+			rate := -sign * s.t[i*total+enter]
+			if math.Abs(rate) < pivotal {
+				continue
+			}
+			stop, ok := s.stop(b, rate, mending)
+			if !ok {
+				continue
+			}
+			t := math.Max((stop-s.x[b])/rate, 0)
+			if t > limit || t > own {
+				continue
+			}
+			if leave < 0 || bland && b < s.basis[leave] || !bland && math.Abs(rate) > size {
+				far, leave, to, size = t, i, stop, math.Abs(rate)
+			}
 		}
 	}
 	if math.IsInf(far, 1) {

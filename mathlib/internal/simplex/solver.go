@@ -9,6 +9,7 @@ const (
 	feasible = 1e-10 // how far a bound may be broken, in units of the row's largest coefficient or relative to the bound
 	cheaper  = 1e-10 // how much a step must gain for each unit, relative to the largest cost
 	pivotal  = 1e-9  // the least pivot
+	passing  = 5e-11 // how far a step may carry others past their bounds so that it can turn on a large pivot
 	refresh  = 60    // pivots after which the tableau is made anew
 )
 
@@ -25,6 +26,7 @@ type Solver struct {
 	x         []float64 // the value of every variable
 	pivots    int       // since the tableau was made anew
 	steps     int       // of the last search
+	filled    []int     // the columns of a row that are not 0, while it is worked on
 }
 
 // New returns a solver for the problem, which it copies.
@@ -173,21 +175,32 @@ func (s *Solver) eliminate(r, v int) {
 	total := s.n + s.m
 	row := s.t[r*total : (r+1)*total]
 	inverse := 1 / row[v]
+	s.filled = s.filled[:0]
 	for j := range row {
-		row[j] *= inverse
+		if row[j] != 0 {
+			row[j] *= inverse
+			s.filled = append(s.filled, j)
+		}
 	}
 	row[v] = 1
+	sparse := 2*len(s.filled) < total
 	for i := range s.m {
 		if i == r {
 			continue
 		}
 		other := s.t[i*total : (i+1)*total]
 		f := other[v]
-		if f == 0 {
+		switch {
+		case f == 0:
 			continue
-		}
-		for j, t := range row {
-			other[j] -= f * t
+		case sparse:
+			for _, j := range s.filled {
+				other[j] -= f * row[j]
+			}
+		default:
+			for j, t := range row {
+				other[j] -= f * t
+			}
 		}
 		other[v] = 0
 	}
