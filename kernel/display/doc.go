@@ -9,6 +9,8 @@
 //	HTML() string         a fragment of HTML
 //	String() string       one line
 //
+// Rows of text ([][]string), of which the first holds the headings, are a table.
+//
 // Rows of text, a [][]string, are a table as they stand.
 package display
 

@@ -86,8 +86,12 @@ func TestLibrary(t *testing.T) {
 			if last.Type != notebook.Markdown || !strings.Contains(last.Source, "## What to do next") {
 				t.Error("it does not end with what to do next")
 			}
-			caution := false
+			caution, ids := false, map[string]bool{}
 			for _, c := range sheet.Cells {
+				if ids[c.ID] {
+					t.Errorf("two cells are called %q", c.ID)
+				}
+				ids[c.ID] = true
 				if c.Type == notebook.Code {
 					code += strings.Count(strings.TrimSpace(c.Source), "\n") + 1
 				}
