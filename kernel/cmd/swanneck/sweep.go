@@ -28,7 +28,7 @@ type sweepCommand struct {
 	Scenarios string   `help:"Take the scenarios from the rows of a CSV file; its headings are names of inputs, with units as \"pot strength (%vol)\"." placeholder:"FILE"`
 	Set       []string `help:"Give an input that does not vary: --set \"pot volume=300 L\". May stand several times." placeholder:"NAME=VALUE" sep:"none"`
 	Inputs    string   `help:"Give inputs that do not vary by a plain text file, as swanneck inputs writes it." placeholder:"FILE"`
-	Workers   int      `help:"How many scenarios run at once; 0 is one for each processor." default:"0"`
+	Workers   int      `help:"How many scenarios run at once; 0 is two for each processor." default:"0"`
 	Most      int      `help:"Refuse more scenarios than this." default:"10000"`
 	Part      string   `help:"Run one share of the sweep, as 2/4; swanneck gather joins the shares." placeholder:"I/N"`
 	Again     bool     `help:"Start anew, though an earlier run has left rows."`
@@ -90,7 +90,7 @@ func (c *sweepCommand) job() (*sweep.Job, error) {
 		Workers: c.Workers, Folder: c.Out, Again: c.Again, Chart: sweep.ChartChoice{Result: c.Chart, Against: c.Against},
 	}
 	if c.Workers < 0 || c.Workers > 1024 {
-		return nil, fmt.Errorf("--workers %d: want 1 to 1024, or 0 for one for each processor", c.Workers)
+		return nil, fmt.Errorf("--workers %d: want 1 to 1024, or 0 for two for each processor", c.Workers)
 	}
 	if c.Most < 1 {
 		return nil, fmt.Errorf("--most %d: want 1 or more", c.Most)
@@ -119,7 +119,7 @@ func (c *sweepCommand) job() (*sweep.Job, error) {
 		return nil, fmt.Errorf("--against: %w", err)
 	}
 	if job.Workers == 0 {
-		job.Workers = runtime.GOMAXPROCS(0)
+		job.Workers = 2 * runtime.GOMAXPROCS(0) // a scenario waits half of its time for its worker or its parent
 	}
 	job.Workers = min(job.Workers, len(job.Plan.Scenarios))
 	job.Program, err = ownHash()
